@@ -7,6 +7,7 @@ DiaryError                exit code 1
   VocabularyError  5      a mistake in a vocabulary file
   StoreError       6      the diary's own folder cannot be used
   NotFound         7      no such seedling, clip or recording
+  Cancelled      130      the user stopped a long step; what was finished is kept
 
 A message says what happened, in which file, line or second, and what to do.
 Messages are written where the error is raised; only bases live here.
@@ -53,3 +54,9 @@ class NotFound(DiaryError):
     """No such seedling, clip, recording or cross in this diary."""
 
     exit_code = 7
+
+
+class Cancelled(DiaryError):
+    """The user stopped a long step; what was finished until then is kept."""
+
+    exit_code = 130
