@@ -65,6 +65,12 @@ def content_hash(path: Path) -> str:
     return digest.hexdigest()
 
 
+def length_ms(path: Path) -> int:
+    """How long the media file is by its container. MediaError as `probe`."""
+    with opened(path) as container:
+        return _duration_ms(container)
+
+
 def _is_cover(stream: Any) -> bool:
     return not stream.codec_context or bool(int(stream.disposition) & _ATTACHED_PICTURE)
 

@@ -6,6 +6,8 @@ import os
 from dataclasses import asdict, dataclass, field
 from enum import Enum
 
+RATE = 16_000  # samples a second of all sound that is listened to
+
 
 class Effort(Enum):
     """How much time recognition may take. The figures behind each are in DEVELOPERS.md."""
