@@ -21,7 +21,8 @@ class MediaInfo:
     `hash` is the SHA-256 of the file's bytes in hex. `recorded` is in local time, without a
     zone: the container's creation time, else a date in the file's name (then at midnight, or
     at the time the name gives), else None. `container` is FFmpeg's name of the format;
-    `video_codec` and `audio_codec` are its names of the first tracks, None without one.
+    `video_codec`, `pixel_format` and `audio_codec` are its names of the first tracks', None
+    without one.
     """
 
     hash: str
@@ -32,6 +33,7 @@ class MediaInfo:
     container: str = ""
     video_codec: str | None = None
     audio_codec: str | None = None
+    pixel_format: str | None = None
 
 
 def probe(path: Path) -> MediaInfo:
@@ -43,6 +45,7 @@ def probe(path: Path) -> MediaInfo:
         duration_ms = _duration_ms(container)
         name = container.format.name
         video_codec = pictures[0].codec_context.name if pictures else None
+        pixel_format = pictures[0].codec_context.pix_fmt if pictures else None
         audio_codec = sounds[0].codec_context.name if sounds else None
     return MediaInfo(
         hash=content_hash(path),
@@ -53,6 +56,7 @@ def probe(path: Path) -> MediaInfo:
         container=name,
         video_codec=video_codec,
         audio_codec=audio_codec,
+        pixel_format=pixel_format,
     )
 
 
