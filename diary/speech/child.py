@@ -124,11 +124,11 @@ class Pace:
     """How fast audio is heard: audio time by wall time since the start."""
 
     def __init__(self, *, start_ms: int) -> None:
-        self._start_ms = start_ms
+        self.start_ms = start_ms
         self._began = time.monotonic()
 
     def speed(self, at_ms: int) -> float | None:
         """Seconds of audio a second; None before there is anything to go by."""
         passed = time.monotonic() - self._began
-        heard = (at_ms - self._start_ms) / 1000
+        heard = (at_ms - self.start_ms) / 1000
         return heard / passed if heard > 0 and passed > 0.5 else None

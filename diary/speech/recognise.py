@@ -12,6 +12,7 @@ from diary.speech.hints import NO_HINTS, Hints
 from diary.speech.job import Job
 from diary.speech.models import find_model
 from diary.speech.settings import SpeechSettings
+from diary.speech.speed import remember
 from diary.speech.transcript import Transcript
 from diary.speech.worker import raised
 
@@ -114,6 +115,9 @@ class _Run:
             if self._ended is None:
                 crashes += 1
                 self._crashed(crashes, said)
+        heard = self._pace.speed(self._at_ms)
+        if heard and self._at_ms - self._pace.start_ms > 60_000:
+            remember(self._settings, heard)
         self._tell("done", max(self._total_ms, self._at_ms))
         return self._outcome(self._ended)
 
