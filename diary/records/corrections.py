@@ -4,10 +4,14 @@ An event points at a recording's content hash and milliseconds, or at an entry o
 register, never at anything derived. Nothing is edited or deleted: undo is `Withdraw`.
 """
 
+import json
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from typing import get_args
 
 from diary.linking.document import PlantKind, Value
+from diary.records.codec import from_plain, to_plain
 from diary.records.record import Span
 
 
@@ -35,9 +39,13 @@ class SetPart:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SetUnit:
-    """The number was right and the unit wrong: "cm", "in" and so on; stored as mm."""
+    """The number was right and the unit wrong: `was` one of mm, cm, m, in, ft; is `unit`.
+
+    Values are kept in mm, so the one heard is needed; None: the unit among the words heard.
+    """
 
     unit: str
+    was: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -192,6 +200,12 @@ Change = (
 )
 
 
+KINDS: dict[str, type] = {kind.__name__: kind for kind in get_args(Change)}
+
+# what concerns the register or the journal itself: needs no place in a recording
+PLACELESS = (Mishearing, Renumber, GiveName, Dismiss, Withdraw)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Seen:
     """What the screen showed when the breeder corrected it."""
@@ -212,3 +226,55 @@ class Correction:
     span: Span | None
     change: Change
     seen: Seen = Seen()
+
+
+def live(corrections: Iterable[Correction]) -> tuple[Correction, ...]:
+    """Those that still hold, in order of id: the last Withdraw of an event decides."""
+    withdrawn: set[str] = set()
+    standing: list[Correction] = []
+    for correction in sorted(corrections, key=lambda one: one.id, reverse=True):
+        if correction.id in withdrawn:
+            continue
+        standing.append(correction)
+        if isinstance(correction.change, Withdraw):
+            withdrawn.add(correction.change.of)
+    return tuple(reversed(standing))
+
+
+def to_line(correction: Correction) -> str:
+    """One event as a line of JSON, fields in a fixed order."""
+    return json.dumps(
+        {
+            "id": correction.id,
+            "made_at": correction.made_at,
+            "made_by": correction.made_by,
+            "span": to_plain(correction.span),
+            "kind": type(correction.change).__name__,
+            "change": to_plain(correction.change),
+            "seen": to_plain(correction.seen),
+        },
+        ensure_ascii=False,
+    )
+
+
+def from_line(line: str) -> Correction:
+    """The event that `to_line` wrote. ValueError says what is wrong with it."""
+    row = json.loads(line)
+    if not isinstance(row, dict):
+        raise ValueError("not an event")
+    kind = KINDS.get(str(row.get("kind")))
+    if kind is None:
+        raise ValueError(f"unknown kind of correction: {row.get('kind')!r}")
+    event = {key: row[key] for key in row if key not in ("kind", "change", "seen", "span")}
+    plain = from_plain(event, dict[str, str])
+    missing = {"id", "made_at", "made_by"} - set(plain)
+    if missing:
+        raise ValueError(f"field {sorted(missing)[0]!r} is missing")
+    return Correction(
+        id=plain["id"],
+        made_at=plain["made_at"],
+        made_by=plain["made_by"],
+        span=None if row.get("span") is None else from_plain(row["span"], Span),
+        change=from_plain(row.get("change", {}), kind),
+        seen=from_plain(row.get("seen", {}), Seen),
+    )
