@@ -31,8 +31,6 @@ POINTS = {
     ("health", "rot"): -2.0,
     ("health", "scorch"): -0.5,
 }
-# what the breeder has decided says how the plant did, but is no observation of its growth
-VERDICTS = {"keep": 1.0, "propagate": 0.5, "show": 0.5, "name": 0.5, "breed": 0.5, "discard": -1.0}
 # counts are only compared between sisters: the larger by a quarter or more takes the point
 COUNTS = ("count_heads", "count_buds", "count_shoots")
 
@@ -60,10 +58,8 @@ class Growth:
         return bool(self.points)
 
 
-def growth(
-    plant: PlantRef, beliefs: Iterable[Belief], *, decisions: Iterable[Belief] = ()
-) -> Growth:
-    """Add up what was said of a plant's growth; `decisions` are the breeder's own."""
+def growth(plant: PlantRef, beliefs: Iterable[Belief]) -> Growth:
+    """Add up what was said of a plant's growth. What was decided about it is no evidence."""
     points = [
         Point(
             words=f"{belief.trait}: {belief.value}",
@@ -72,15 +68,6 @@ def growth(
         )
         for belief in beliefs
         if (belief.trait, str(belief.value)) in POINTS
-    ]
-    points += [
-        Point(
-            words=f"decision: {belief.value}",
-            points=VERDICTS[str(belief.value)],
-            moments=belief.sources,
-        )
-        for belief in decisions
-        if str(belief.value) in VERDICTS
     ]
     points.sort(key=lambda point: (-abs(point.points), point.words))
     return Growth(plant=plant, total=sum(point.points for point in points), points=tuple(points))

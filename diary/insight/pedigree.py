@@ -155,61 +155,61 @@ def inbreeding(pedigree: Pedigree, plant: str) -> float:
 
 
 def coancestry(pedigree: Pedigree, first: str, second: str) -> float:
-    """The chance that a gene drawn from each is the same by descent, 0..1.
+    """The chance that a gene drawn from each is the same by descent, 0..1."""
+    return Kinship(pedigree).between(first, second)
 
-    With itself a plant has (1 + F) / 2; otherwise the younger of the two passes the question
-    on to its parents, so each pair is worked out once.
+
+class Kinship:
+    """Coancestries within one pedigree, each pair worked out once.
+
+    With itself a plant has (1 + F) / 2; of two plants the younger passes the question on to
+    its parents, half of the answer from each.
     """
-    order = {name: rank for rank, name in enumerate(networkx.topological_sort(graph_of(pedigree)))}
-    known: dict[tuple[str, str], float] = {}
 
-    def origin(name: str) -> str:
-        # a sport is the same plant as far as descent goes
-        mother = pedigree.of(name).sport_of
-        return name if mother is None else origin(mother)
+    def __init__(self, pedigree: Pedigree) -> None:
+        self._pedigree = pedigree
+        order = networkx.topological_sort(graph_of(pedigree))
+        self._age = {name: rank for rank, name in enumerate(order)}
+        self._known: dict[tuple[str, str], float] = {}
 
-    def settle(one: str, other: str) -> float | None:
-        """The value if it can be had from what is known; else None, with the needed pairs."""
+    def between(self, first: str, second: str) -> float:
+        """The coancestry of two plants, 0..1."""
+        # a stack of our own: a line of a thousand generations must not meet the recursion limit
+        wanted = [self._pair(first, second)]
+        while wanted:
+            question = wanted[-1]
+            needed = self._needed(*question)
+            missing = [pair for pair in needed if pair not in self._known]
+            if missing:
+                wanted.extend(missing)
+                continue
+            self._known[question] = self._settle(question, needed)
+            wanted.pop()
+        return self._known[self._pair(first, second)]
+
+    def _settle(self, question: tuple[str, str], needed: list[tuple[str, str]]) -> float:
+        if question[0] == question[1]:
+            return (1 + sum(self._known[pair] for pair in needed)) / 2
+        return sum(self._known[pair] / 2 for pair in needed)
+
+    def _needed(self, one: str, other: str) -> list[tuple[str, str]]:
+        """The pairs that must be known first: none for a founder with itself."""
         if one == other:
-            entry = pedigree.of(one)
+            entry = self._pedigree.of(one)
             if entry.seed_parent is None or entry.pollen_parent is None:
-                return 0.5
-            inner = known.get(pair(entry.seed_parent, entry.pollen_parent))
-            return None if inner is None else (1 + inner) / 2
-        younger, older = younger_first(one, other)
-        total = 0.0
-        for _, parent in _parents(pedigree.of(younger)):
-            inner = known.get(pair(parent, older))
-            if inner is None:
-                return None
-            total += inner / 2
-        return total
+                return []
+            return [self._pair(entry.seed_parent, entry.pollen_parent)]
+        younger, older = one, other
+        if self._age.get(one, -1) < self._age.get(other, -1):
+            younger, older = other, one
+        return [self._pair(parent, older) for _, parent in _parents(self._pedigree.of(younger))]
 
-    def needed(one: str, other: str) -> Iterator[tuple[str, str]]:
-        if one == other:
-            entry = pedigree.of(one)
-            if entry.seed_parent is not None and entry.pollen_parent is not None:
-                yield pair(entry.seed_parent, entry.pollen_parent)
-            return
-        younger, older = younger_first(one, other)
-        for _, parent in _parents(pedigree.of(younger)):
-            yield pair(parent, older)
-
-    def younger_first(one: str, other: str) -> tuple[str, str]:
-        return (one, other) if order.get(one, -1) > order.get(other, -1) else (other, one)
-
-    def pair(one: str, other: str) -> tuple[str, str]:
-        one, other = origin(one), origin(other)
+    def _pair(self, one: str, other: str) -> tuple[str, str]:
+        one, other = self._origin(one), self._origin(other)
         return (one, other) if one <= other else (other, one)
 
-    # a stack of our own: a line of a hundred generations must not meet the recursion limit
-    wanted = [pair(first, second)]
-    while wanted:
-        question = wanted[-1]
-        answer = known.get(question, settle(*question))
-        if answer is None:
-            wanted.extend(need for need in needed(*question) if need not in known)
-            continue
-        known[question] = answer
-        wanted.pop()
-    return known[pair(first, second)]
+    def _origin(self, name: str) -> str:
+        """A sport is the same plant as far as descent goes."""
+        while (mother := self._pedigree.of(name).sport_of) is not None:
+            name = mother
+        return name
