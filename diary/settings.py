@@ -32,3 +32,9 @@ def settings(folder: Path | None = None, model: str | None = None) -> Settings:
     home = os.environ.get(HOME_VARIABLE)
     chosen = folder or (Path(home) if home else data_folder() / "diary")
     return Settings(folder=chosen.expanduser().absolute(), model=model or "base")
+
+
+def demo_store() -> Path:
+    """The folder of the demo's own diary: beside the breeder's, never in it."""
+    home = os.environ.get(HOME_VARIABLE)
+    return (Path(home).expanduser().absolute() / "demo") if home else data_folder() / "demo"

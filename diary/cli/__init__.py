@@ -1,14 +1,45 @@
 """The command `diary`: one module a command, listed here in the order of --help."""
 
+from pathlib import Path
+
 import click
 
+from diary.cli.add import add_command
+from diary.cli.context import Diary, folder_option
+from diary.cli.corrections import corrections_group
+from diary.cli.cultivars import cultivars_group
+from diary.cli.demo import demo_command
+from diary.cli.find import find_command
+from diary.cli.format import format_command
 from diary.cli.models import models_group
+from diary.cli.play import play_command
+from diary.cli.read_again import read_again_command
+from diary.cli.recording import recording_command
+from diary.cli.recordings import recordings_command
+from diary.cli.register import register_group
+from diary.cli.seedling import seedling_command
 
 
-@click.group()
+@click.group(cls=Diary)
+@folder_option
 @click.version_option(package_name="diary", prog_name="diary")
-def main() -> None:
-    """Keep a diary of your seedlings from what you say while filming them."""
+def main(diary: Path | None) -> None:  # read by the commands, see context
+    """Keep a diary of your seedlings from what you say while filming them.
+
+    Nothing you film or say leaves this machine.
+    """
 
 
+main.add_command(demo_command)
+main.add_command(add_command)
+main.add_command(recordings_command)
+main.add_command(recording_command)
+main.add_command(seedling_command)
+main.add_command(find_command)
+main.add_command(play_command)
+main.add_command(register_group)
+main.add_command(cultivars_group)
+main.add_command(format_command)
+main.add_command(read_again_command)
+main.add_command(corrections_group)
 main.add_command(models_group)

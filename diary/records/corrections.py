@@ -278,3 +278,48 @@ def from_line(line: str) -> Correction:
         change=from_plain(row.get("change", {}), kind),
         seen=from_plain(row.get("seen", {}), Seen),
     )
+
+
+def told(correction: Correction) -> str:
+    """The event in a few words, for a list: "value 45 mm (was 80 mm)"."""
+    change, seen = correction.change, correction.seen
+    was = seen.plant if isinstance(change, SetSeedling | NamePlant) else seen.value
+    before = f" (was {was})" if was is not None else ""
+    about = f"{seen.trait.replace('_', ' ')}: " if seen.trait else ""
+    match change:
+        case SetSeedling(title=title) | NamePlant(title=title):
+            return f"this is {title}{before}"
+        case SetTrait(trait=trait):
+            return f"{about}is {trait.replace('_', ' ')}"
+        case SetPart(part=part):
+            return f"{about}of {part or 'no part'}"
+        case SetUnit(unit=unit):
+            return f"{about}in {unit}"
+        case SetValue(value=value, modifiers=modifiers):
+            return f"{about}{' '.join((*(modifiers or ()), str(value)))}{before}"
+        case SetSpan() | RemoveClip() | Join():
+            return {"SetSpan": "clip moved", "RemoveClip": "no clip", "Join": "one clip"}[
+                type(change).__name__
+            ]
+        case Reject():
+            return f"{about}not so{before}"
+        case Confirm():
+            return f"{about}right"
+        case Add(trait=trait, value=value):
+            return f"added: {trait.replace('_', ' ')} {value}"
+        case Split(title=title) | AddClip(title=title):
+            return f"a clip of {title}"
+        case SetDate(day=day):
+            return f"filmed on {day.isoformat()}"
+        case MergePlants(number=number, into=into):
+            return f"{number} is {into}" if number else "the same plant"
+        case Mishearing(heard=heard, meant=meant):
+            return f"heard {heard!r}, meant {meant!r}"
+        case Renumber(number=number, to=to):
+            return f"{number} is now {to}"
+        case GiveName(number=number, name=name):
+            return f"{number} is named {name}"
+        case Dismiss():
+            return "question dismissed"
+        case Withdraw(of=of):
+            return f"undo of {of}"

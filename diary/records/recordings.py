@@ -1,6 +1,5 @@
 """The recordings of a diary: what they are, when they were made, where they lie now."""
 
-import hashlib
 import os
 import re
 from collections.abc import Iterator
@@ -12,6 +11,7 @@ from urllib.parse import quote
 
 from diary.errors import NotFound, UsageError
 from diary.linking.document import Suggestion
+from diary.media.probe import content_hash
 from diary.records.readings import clips as clips
 from diary.records.readings import load_reading, refresh, walk_of
 from diary.records.record import RecordingId
@@ -270,12 +270,6 @@ def _files(folders: list[Path]) -> Iterator[Path]:
                 if len(seen) > MOST_FILES:
                     return
                 yield Path(root) / name
-
-
-def content_hash(path: Path) -> RecordingId:
-    """The SHA-256 of a file's bytes, in hex."""
-    with path.open("rb") as file:
-        return RecordingId(hashlib.file_digest(file, "sha256").hexdigest())
 
 
 def transcript(store: Store, recording_id: RecordingId) -> Transcript:

@@ -37,10 +37,12 @@ def blocks(store: Store, recording_id: RecordingId) -> tuple[Block, ...]:
     return tuple(block_from_json(body) for (body,) in rows)
 
 
-def forget_words(store: Store, recording_id: RecordingId) -> None:
-    """Drop what was heard, to listen again; the caller holds the transaction."""
-    for table in ("blocks", "transcripts", "utterances"):
-        store.db.execute(f"DELETE FROM {table} WHERE recording = ?", [recording_id])
+def trim_blocks(store: Store, recording_id: RecordingId, count: int) -> None:
+    """Drop blocks left from an earlier listening that went on for longer."""
+    with store.db.atomic():
+        store.db.execute(
+            "DELETE FROM blocks WHERE recording = ? AND position >= ?", [recording_id, count]
+        )
 
 
 def save_transcript(
@@ -53,6 +55,11 @@ def save_transcript(
             "VALUES (?, ?, ?, ?)",
             [recording_id, words_from, now(), transcript_to_json(words)],
         )
+        if words.clock is Clock.SECONDS and words.duration_ms is not None:
+            store.db.execute(
+                "UPDATE recordings SET duration_ms = ? WHERE id = ? AND duration_ms IS NULL",
+                [words.duration_ms, recording_id],
+            )
         store.db.execute("DELETE FROM utterances WHERE recording = ?", [recording_id])
         store.db.conn.executemany(
             "INSERT INTO utterances (recording, start_ms, end_ms, text) VALUES (?, ?, ?, ?)",

@@ -1,0 +1,43 @@
+"""`diary read-again`: understand the recordings anew, keeping every correction."""
+
+from typing import TYPE_CHECKING
+
+import click
+
+from diary.cli.context import json_option, with_store
+from diary.cli.output import echo_json
+from diary.cli.progress import ProgressLine
+
+if TYPE_CHECKING:
+    from diary.records.store import Store
+
+
+@click.command("read-again")
+@click.argument("name", required=False, metavar="[RECORDING]")
+@click.option("--model", help="Listen again with this speech model first.")
+@json_option
+@with_store
+def read_again_command(store: "Store", name: str | None, model: str | None, as_json: bool) -> None:
+    """Read all recordings again, or one: after the register or your words have changed.
+
+    Every correction is kept; one that fits nowhere any more is listed for review.
+
+    \b
+    Example:  diary read-again
+              diary read-again bench-walk --model small.en
+    """
+    from diary.pipeline import read_again
+    from diary.records.journal import unplaced
+    from diary.records.recordings import recording
+
+    which = recording(store, name).id if name else None
+    with ProgressLine(name or "all recordings") as line:
+        done = read_again(store, which, model=model, report=line.show)
+    if as_json:
+        echo_json(done)
+        return
+    for one in done:
+        click.echo(f"{one.name}: {one.plants} plants in {one.clips} clips")
+    lost = len(unplaced(store))
+    if lost:
+        click.echo(f"{lost} corrections fit nowhere now: diary review")
