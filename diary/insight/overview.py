@@ -32,7 +32,7 @@ class Overview:
     """The plants, walks, crosses and names of a diary.
 
     `records` and `decisions` are by plant key; `keys` leads from any name or former number,
-    case folded, to the key of the plant.
+    case folded, to the key of the plant; `titles` from the key to what to call it.
     """
 
     plants: tuple[PlantSummary, ...]
@@ -42,6 +42,7 @@ class Overview:
     records: Mapping[str, tuple[Record, ...]]
     decisions: Mapping[str, Decisions]
     keys: Mapping[str, str]
+    titles: Mapping[str, str]
 
     def key(self, title: str | None) -> str | None:
         """The key of the plant that goes by this name or number; the title if it has none."""
@@ -88,7 +89,7 @@ class Overview:
 
     def title(self, key: str) -> str:
         """What to call the plant with this key."""
-        return next((one.plant.title for one in self.plants if one.plant.key == key), key)
+        return self.titles.get(key, key)
 
 
 def overview(store: Store) -> Overview:
@@ -137,6 +138,7 @@ def assemble(
             for summary in summaries
         },
         keys=keys,
+        titles={summary.plant.key: summary.plant.title for summary in summaries},
     )
 
 
