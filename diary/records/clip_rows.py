@@ -128,7 +128,7 @@ def _clip(row: tuple[Any, ...], records: list[tuple[bool, Record]]) -> RecordCli
         band=Band(row[10]),
         origin=Origin(row[11]),
         heard_plant=row[12],
-        evidence=from_json(row[13], Evidence | None),  # type: ignore[arg-type]
+        evidence=from_json(row[13], Evidence) if row[13] != "null" else None,
         corrections=from_json(row[14], tuple[str, ...]),
         records=tuple(record for proposal, record in records if not proposal),
         proposals=tuple(record for proposal, record in records if proposal),
@@ -152,9 +152,11 @@ def moment_of(row: Sequence[Any]) -> Moment:
 
 
 def record_of(row: Sequence[Any]) -> Record:
-    """From the columns of a plant, a moment, then trait ... doubtful, heard, evidence,
-    corrections; a shorter row leaves those last three empty."""
-    whole = len(row) > 20
+    """From the columns of a plant, a moment, then trait ... doubtful, and as far as there are
+    any: heard, evidence, corrections."""
+    heard = row[20] if len(row) > 20 else "null"
+    evidence = row[21] if len(row) > 21 else "null"
+    corrections = row[22] if len(row) > 22 else "[]"
     return Record(
         plant=plant_of(row[0:3]),
         moment=moment_of(row[3:8]),
@@ -170,7 +172,7 @@ def record_of(row: Sequence[Any]) -> Record:
         band=Band(row[17]),
         origin=Origin(row[18]),
         doubtful=bool(row[19]),
-        heard=from_json(row[20], Heard | None) if whole else None,  # type: ignore[arg-type]
-        evidence=from_json(row[21], Evidence | None) if whole else None,  # type: ignore[arg-type]
-        corrections=from_json(row[22], tuple[str, ...]) if whole else (),
+        heard=from_json(heard, Heard) if heard != "null" else None,
+        evidence=from_json(evidence, Evidence) if evidence != "null" else None,
+        corrections=from_json(corrections, tuple[str, ...]),
     )

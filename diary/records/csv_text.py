@@ -24,13 +24,13 @@ def unguarded(cell: str) -> str:
 
 def to_csv(headings: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
     """CSV as RFC 4180 quotes it, lines ended by a newline."""
-    text = io.StringIO(newline="")
-    writer = csv.writer(text, lineterminator="\n")
-    writer.writerow([guarded(heading) for heading in headings])
-    for row in rows:
-        # a lone empty cell would be read back as an empty line
-        writer.writerow([guarded(cell) for cell in row])
-    return text.getvalue()
+    lines: list[str] = []
+    for row in (headings, *rows):
+        line = io.StringIO(newline="")
+        # the writer quotes what holds a character of its own line end: so both of them here
+        csv.writer(line, lineterminator="\r\n").writerow([guarded(cell) for cell in row])
+        lines.append(line.getvalue().removesuffix("\r\n") + "\n")
+    return "".join(lines)
 
 
 def from_csv(text: str) -> tuple[list[str], list[tuple[int, list[str]]]]:
