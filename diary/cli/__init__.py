@@ -9,6 +9,7 @@ from diary.cli.context import Diary, folder_option
 from diary.cli.corrections import corrections_group
 from diary.cli.cultivars import cultivars_group
 from diary.cli.demo import demo_command
+from diary.cli.extract import extract_command
 from diary.cli.find import find_command
 from diary.cli.format import format_command
 from diary.cli.models import models_group
@@ -32,6 +33,7 @@ def main(diary: Path | None) -> None:  # read by the commands, see context
 
 main.add_command(demo_command)
 main.add_command(add_command)
+main.add_command(extract_command)
 main.add_command(recordings_command)
 main.add_command(recording_command)
 main.add_command(seedling_command)

@@ -1,18 +1,163 @@
 """Transcript in, reading out: the one entry to the core. Pure."""
 
+from collections.abc import Sequence
 from datetime import date
 
-from diary.linking.document import Reading
+from diary.linking.by_word import find_word_traits
+from diary.linking.clips import Stretch, cut_clips
+from diary.linking.colour_of import find_colour_statements
+from diary.linking.counts import find_counts
+from diary.linking.decisions import find_decisions
+from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Suggestion
+from diary.linking.likeness import Likeness, find_likenesses
+from diary.linking.measures import find_measurements
+from diary.linking.observe import band_of, observe
+from diary.linking.others import told_of_others
+from diary.linking.parentage import find_parents
+from diary.linking.statement import Statement
+from diary.linking.turns import find_turns
+from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known
+from diary.reading.mentions import Mentions, find_mentions
+from diary.reading.tokens import tokenise
 from diary.reading.vocabulary import Vocabulary
 from diary.speech.transcript import Transcript
 
-READER_VERSION = "1"
+# Raised whenever the same words would give another reading.
+READER_VERSION = "2"
 
 
 def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
     """Cut the talk into clips, link each to its plant and pull out the observations."""
-    del transcript, vocabulary, known, recorded
-    return Reading(clips=())
+    talk = tokenise(transcript)
+    if not talk.tokens:
+        return Reading(clips=())
+    mentions = find_mentions(talk, vocabulary, known)
+    parents = find_parents(mentions)
+    likenesses = find_likenesses(mentions)
+    turns = find_turns(mentions, parents, likenesses)
+    statements: list[Statement] = [
+        *parents,
+        *find_colour_statements(mentions),
+        *find_word_traits(mentions),
+        *find_measurements(mentions),
+        *find_counts(mentions),
+        *find_decisions(mentions),
+    ]
+    telling = [s.start for s in statements] + [x.start for x in likenesses]
+    stretches = cut_clips(mentions, turns, telling)
+    days = find_days(talk, recorded)
+    clips = tuple(
+        _clip(
+            mentions,
+            stretch,
+            statements,
+            parents,
+            likenesses,
+            _day(transcript, talk.tokens[stretch.start].word, days, recorded, stretch),
+        )
+        for stretch in stretches
+    )
+    return Reading(clips=clips, suggestions=_suggestions(clips))
+
+
+def _day(
+    transcript: Transcript,
+    word: int,
+    days: Sequence[DayHeard],
+    recorded: date | None,
+    stretch: Stretch,
+) -> date | None:
+    """The day of a clip: said in it, else the last said before it, else the recording's own."""
+    inside = [d for d in days if stretch.start <= d.start < stretch.end]
+    if inside:
+        return inside[-1].day
+    day = recorded
+    at_ms = transcript.words[word].start_ms
+    for mark in transcript.dates:
+        if mark.at_ms <= at_ms:
+            day = mark.day
+    said = [d for d in days if d.holds and d.end <= stretch.start]
+    return said[-1].day if said else day
+
+
+def _clip(
+    mentions: Mentions,
+    stretch: Stretch,
+    statements: Sequence[Statement],
+    parents: tuple[Statement, ...],
+    likenesses: tuple[Likeness, ...],
+    day: date | None,
+) -> Clip:
+    plant = stretch.turn.plant
+    inside = [s for s in statements if stretch.start <= s.start < stretch.end]
+    inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value == plant.number)]
+    alike = [
+        statement
+        for x in likenesses
+        if stretch.start <= x.start < stretch.end and x.asserted
+        for statement in _likeness(mentions, x, plant)
+    ]
+    others = told_of_others(mentions, stretch.start, stretch.end, plant, parents, likenesses)
+    observations, proposals = observe(mentions, stretch, [*inside, *alike], others)
+    tokens, words = mentions.talk.tokens, mentions.talk.transcript.words
+    first, last = tokens[stretch.start].word, tokens[stretch.end - 1].word
+    turn = stretch.turn
+    said = tokens[min(turn.said, len(tokens) - 1)].word
+    return Clip(
+        start_ms=words[first].start_ms,
+        end_ms=max(words[last].end_ms, words[first].start_ms),
+        first_word=first,
+        last_word=last,
+        day=day,
+        plant=plant,
+        confidence=turn.score,
+        band=band_of(turn.score),
+        observations=observations,
+        proposals=proposals,
+        evidence=Evidence(
+            rule=turn.rule,
+            words=mentions.talk.transcript.quote(min(first, said), max(first, said)),
+            score=turn.score,
+            runner_up=turn.runner_up,
+            runner_up_score=turn.runner_up_score,
+        ),
+    )
+
+
+def _likeness(mentions: Mentions, x: Likeness, plant: Plant) -> list[Statement]:
+    """The likeness with its plant's full number, unless it is the plant itself."""
+    title = x.operand.title
+    ref = x.operand.ref
+    if ref is not None and ref.cut is not None:
+        completed = mentions.numbers.complete(ref.cut, plant.number) if plant.number else None
+        if completed is None:
+            return []
+        known = mentions.numbers.seedling(completed)
+        title = known.number if known else completed
+    if title in (plant.number, plant.name):
+        return []
+    return [
+        Statement(
+            trait="similar_to", value=title, start=x.start, end=x.end, rule="a likeness asserted",
+            score=round(x.score * min(1.0, x.operand.score + 0.05), 3),
+        )
+    ]  # fmt: skip
+
+
+def _suggestions(clips: Sequence[Clip]) -> tuple[Suggestion, ...]:
+    """Numbers that are not on record, for the register."""
+    found: dict[str, Suggestion] = {}
+    for clip in clips:
+        plant = clip.plant
+        if plant.kind is PlantKind.SEEDLING and not plant.on_record and plant.number:
+            found.setdefault(
+                plant.number,
+                Suggestion(
+                    kind="unknown_number", value=plant.number, plant=plant, day=clip.day,
+                    text=clip.evidence.words, start_ms=clip.start_ms, end_ms=clip.end_ms,
+                ),
+            )  # fmt: skip
+    return tuple(found.values())

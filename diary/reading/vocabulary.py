@@ -1,15 +1,179 @@
-"""The words a breeder uses, loaded from the TOML files in data/ and checked."""
+"""The words a breeder uses, loaded from the TOML files in data/ and checked.
 
+A folder of the breeder's own may hold files of the same names: their keys are laid over
+the shipped ones, top-level key by key.
+"""
+
+import tomllib
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import lru_cache
+from importlib import resources
+from pathlib import Path
+from typing import Any
+
+from diary.errors import VocabularyError
+from diary.reading.phrases import PhraseBook
+
+_FILES = ("colours", "parts", "traits", "units", "coins", "measures", "counts", "decisions", "cues")
+_KINDS = ("marking", "petals", "organ")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Unit:
+    """A unit of length: millimetres in one of it, and whether it is metric."""
+
+    name: str
+    mm: float
+    metric: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Term:
+    """A value of a trait that is said by a phrase, or by a word beside another word."""
+
+    trait: str
+    value: str
+    beside: tuple[str, ...]
+    reach: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Vocabulary:
-    """All terms, once loaded."""
+    """All terms, once loaded. Phrase books carry labels; tables say what a label means."""
+
+    basic_colours: frozenset[str]
+    colours: PhraseBook  # label: colour name
+    ish: PhraseBook  # label: colour name
+    modifiers: PhraseBook  # label: modifier
+    things: frozenset[str]
+    parts: PhraseBook  # label: part
+    part_kinds: Mapping[str, str]
+    terms: PhraseBook  # label: "trait.value"
+    near_terms: PhraseBook  # label: "trait.value"
+    never_terms: PhraseBook  # label: "trait.value"
+    term_table: Mapping[str, Term]
+    units: PhraseBook  # label: unit name
+    unit_table: Mapping[str, Unit]
+    other_units: PhraseBook
+    coins: PhraseBook  # label: millimetres
+    subjects: PhraseBook  # label: bloom, head, plant, stem, leaf, nothing
+    dimensions: PhraseBook  # label: across, tall, long
+    size_comparisons: PhraseBook
+    counted: PhraseBook  # label: trait, or "seeds"
+    between: Mapping[str, frozenset[str]]
+    cuttings_exist: PhraseBook
+    sown: PhraseBook
+    germinated: PhraseBook
+    decisions: PhraseBook  # label: decision
+    decisions_bare: PhraseBook
+    decisions_never: PhraseBook
+    cues: Mapping[str, PhraseBook]  # habit -> its phrases
+    never_cues: Mapping[str, PhraseBook]
+    parent_cues: PhraseBook  # label: "seed_parent before", ...
 
 
-@cache
-def load_vocabulary() -> Vocabulary:
-    """The vocabulary that comes with the program."""
-    return Vocabulary()
+def load_vocabulary(folder: Path | None = None) -> Vocabulary:
+    """The shipped vocabulary, with the files of `folder` laid over it.
+
+    Raises VocabularyError naming file and key where something is wrong.
+    """
+    return _load(folder)
+
+
+@lru_cache(maxsize=4)
+def _load(folder: Path | None) -> Vocabulary:
+    data = {name: _table(name, folder) for name in _FILES}
+    colours, parts, traits = data["colours"], data["parts"], data["traits"]
+    for part, entry in parts.items():
+        if entry.get("kind") not in _KINDS:
+            raise VocabularyError(f"parts.toml: {part}.kind: must be one of {', '.join(_KINDS)}")
+    term_table, terms, near, never = {}, [], [], []
+    for trait, values in traits.items():
+        for value, entry in values.items():
+            label = f"{trait}.{value}"
+            if not entry.get("said") and not entry.get("near"):
+                raise VocabularyError(f"traits.toml: {label}: needs 'said' or 'near'")
+            term_table[label] = Term(
+                trait=trait,
+                value=value,
+                beside=tuple(entry.get("beside", ())),
+                reach=entry.get("reach", 3),
+            )
+            terms += [(label, phrase) for phrase in entry.get("said", ())]
+            near += [(label, phrase) for phrase in entry.get("near", ())]
+            never += [(label, phrase) for phrase in entry.get("never", ())]
+    units = {
+        name: Unit(name=name, mm=float(entry["mm"]), metric=system == "metric")
+        for system in ("metric", "imperial")
+        for name, entry in data["units"][system].items()
+    }
+    cues, counts, decisions = data["cues"], data["counts"], data["decisions"]
+    counted = {k: v for k, v in counts.items() if "nouns" in v}
+    return Vocabulary(
+        basic_colours=frozenset(colours["basic"]),
+        colours=_book(colours["words"]),
+        ish=_book(colours["ish"]),
+        modifiers=_book(colours["modifiers"]),
+        things=frozenset(colours["things"]["said"]),
+        parts=_book({part: entry["said"] for part, entry in parts.items()}),
+        part_kinds={part: entry["kind"] for part, entry in parts.items()},
+        terms=PhraseBook(terms),
+        near_terms=PhraseBook(near),
+        never_terms=PhraseBook(never),
+        term_table=term_table,
+        units=_book(
+            {
+                name: entry["said"]
+                for system in ("metric", "imperial")
+                for name, entry in data["units"][system].items()
+            }
+        ),
+        unit_table=units,
+        other_units=_book({"other": data["units"]["other"]["said"]}),
+        coins=_book({str(coin["mm"]): coin["said"] for coin in data["coins"]["coin"]}),
+        subjects=_book(data["measures"]["subject"]),
+        dimensions=_book(data["measures"]["dimension"]),
+        size_comparisons=_book({"compared": data["measures"]["compared"]["said"]}),
+        counted=_book({trait: entry["nouns"] for trait, entry in counted.items()}),
+        between={trait: frozenset(entry["between"]) for trait, entry in counted.items()},
+        cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),
+        sown=_book({"sown": counts["seeds"]["sown"]}),
+        germinated=_book({"germinated": counts["germinated"]["said"]}),
+        decisions=_book({name: entry["said"] for name, entry in decisions.items()}),
+        decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
+        decisions_never=_book({name: entry.get("never", ()) for name, entry in decisions.items()}),
+        cues={
+            habit: _book({habit: [*entry.get("said", ()), *entry.get("reversed", ())]})
+            for habit, entry in cues.items()
+        },
+        never_cues={habit: _book({habit: entry.get("never", ())}) for habit, entry in cues.items()},
+        parent_cues=_book(
+            {
+                f"{parent} {side}": cues[parent][side]
+                for parent in ("seed_parent", "pollen_parent")
+                for side in ("before", "after")
+            }
+            | {
+                "cross reversed": cues["cross"]["reversed"],
+                "similar after": cues["similar"]["after"],
+                "similar weak": cues["similar"]["weak"],
+            }
+        ),
+    )
+
+
+def _book(by_label: Mapping[str, Any]) -> PhraseBook:
+    return PhraseBook((label, phrase) for label, said in by_label.items() for phrase in said)
+
+
+def _table(name: str, folder: Path | None) -> dict[str, Any]:
+    shipped = resources.files("diary.data").joinpath(f"{name}.toml").read_text(encoding="utf-8")
+    table = tomllib.loads(shipped)
+    own = folder / f"{name}.toml" if folder is not None else None
+    if own is not None and own.is_file():
+        try:
+            table |= tomllib.loads(own.read_text(encoding="utf-8"))
+        except (tomllib.TOMLDecodeError, UnicodeDecodeError) as fault:
+            raise VocabularyError(f"{own}: {fault}. Mend the file or move it away.") from fault
+    return table

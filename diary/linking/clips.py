@@ -1,0 +1,153 @@
+"""Cutting the talk into clips: from each turn to the next, asides left out.
+
+One sentence of aside lies inside the clip; two or more in a row split it, and general talk
+at the end ("that's the first bench done, and the kettle is on") belongs to no clip.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diary.linking.turns import Turn
+from diary.reading.mentions import Mentions
+from diary.reading.scope import cues
+
+# A run of aside at least so long ends a clip, where sentences are not marked.
+_ASIDE_WORDS = 13
+_PLANT_WORDS = frozenset(
+    "flower flowers bloom blooms plant leaf leaves petals petal colour color habit seedling label seed parent mother "
+    "father cross pollen truss head heads buds bud stem keeper cuttings grower shape size".split()
+)
+_POINTERS = frozenset(
+    {"it", "this", "that", "he", "she", "him", "her", "its", "his", "they", "them"}
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stretch:
+    """Tokens start..end-1 are about the plant of `turn`."""
+
+    start: int
+    end: int
+    turn: Turn
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Unit:
+    start: int
+    end: int
+    off: bool  # says nothing about a plant
+    aside: bool  # has a word of other things
+    closing: bool
+
+
+def cut_clips(
+    mentions: Mentions, turns: Sequence[Turn], telling: Sequence[int]
+) -> tuple[Stretch, ...]:
+    """Stretches in order, not overlapping. `telling` are tokens where something is stated."""
+    talk = mentions.talk
+    stretches: list[Stretch] = []
+    marks = _marks(mentions, telling)
+    for n, turn in enumerate(turns):
+        stop = turns[n + 1].at if n + 1 < len(turns) else len(talk.texts)
+        if stop <= turn.at:
+            continue
+        last = n + 1 == len(turns)
+        units = _units(mentions, turn, stop, marks)
+        for start, end in _kept(mentions, units, turn.at, stop, last):
+            stretches.append(Stretch(start=start, end=end, turn=turn))
+    return tuple(stretches)
+
+
+def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
+    closing = {f.start for f in cues(talk, vocabulary, "closing")}
+    parts = {p.start for p in mentions.parts}
+    plants = {i for i, t in enumerate(talk.texts) if t in _PLANT_WORDS}
+    refs = {r.start for r in mentions.refs if r.cut is None}
+    return {
+        "telling": set(telling),
+        "aside": aside,
+        "closing": closing,
+        "parts": parts | plants,
+        "refs": refs,
+    }
+
+
+def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]) -> list[_Unit]:
+    talk = mentions.talk
+    units = []
+    for a, b in talk.sentences:
+        if b <= turn.at or a >= stop:
+            continue
+        start, end = max(a, turn.at), min(b, stop)
+        tokens = range(start, end)
+        told = any(i in marks["telling"] for i in tokens) or start <= turn.said < end
+        plantish = any(i in marks["parts"] or i in marks["refs"] for i in tokens)
+        aside = any(i in marks["aside"] for i in tokens)
+        closing = any(i in marks["closing"] for i in tokens)
+        pointing = any(talk.texts[i] in _POINTERS for i in tokens)
+        off = not told and (
+            (not plantish and (aside or closing or not pointing)) or closing and not pointing
+        )
+        if talk.punctuated and not told and closing:
+            off = True
+        units.append(_Unit(start=start, end=end, off=off, aside=aside or closing, closing=closing))
+    return units
+
+
+def _kept(
+    mentions: Mentions, units: list[_Unit], start: int, stop: int, last: bool
+) -> list[tuple[int, int]]:
+    """The stretch without its runs of aside."""
+    spans: list[tuple[int, int]] = []
+    begin = start
+    i = 0
+    while i < len(units):
+        if not units[i].off:
+            i += 1
+            continue
+        j = i
+        while j < len(units) and (units[j].off or _bridged(units, j)):
+            j += 1
+        run = units[i:j]
+        tail = j == len(units)
+        if _is_general(mentions, run, tail, last) and i > 0:
+            if units[i].start > begin:
+                spans.append((begin, units[i].start))
+            begin = run[-1].end
+        i = j
+    if begin < stop and begin < (units[-1].end if units else stop):
+        spans.append((begin, stop))
+    return spans or [(start, stop)]
+
+
+def _bridged(units: list[_Unit], n: int) -> bool:
+    """A short unit between two of aside goes with them."""
+    return (
+        0 < n < len(units) - 1
+        and units[n - 1].off
+        and units[n + 1].off
+        and units[n].aside
+        and not units[n].off
+        and units[n].end - units[n].start <= 4
+    )
+
+
+def _is_general(mentions: Mentions, run: list[_Unit], tail: bool, last: bool) -> bool:
+    """Whether a run of sentences is talk about other things."""
+    words = sum(u.end - u.start for u in run)
+    if not any(u.aside for u in run):
+        return False
+    if tail and last and any(u.closing for u in run):
+        return True
+    if mentions.talk.punctuated:
+        segments = {
+            mentions.talk.transcript.segment_of(mentions.talk.tokens[u.start].word) for u in run
+        }
+        return (
+            len(run) >= 2
+            and len(segments) >= 2
+            or (tail and len(run) >= 2 and words >= _ASIDE_WORDS)
+        )
+    return words >= _ASIDE_WORDS

@@ -1,0 +1,92 @@
+"""Decisions: keep, discard, watch, propagate, breed, show, name, repot.
+
+A denied decision is none ("I won't be breeding from it"), one under a condition is only
+proposed ("I might name it", "if it does nothing by June it's for the heap").
+"""
+
+import re
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.scope import Habit, cues
+
+_MAYBE = re.compile(
+    r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
+)
+# Phrases that hold a denial themselves, or are made by one: "not worth the space", "not going anywhere".
+_OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
+_BARE_LENGTH = 3
+
+
+def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
+    """All decisions of the talk in order, one of a kind at one place."""
+    vocabulary, talk = mentions.vocabulary, mentions.talk
+    found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
+    kept: list[Statement] = []
+    conditions = [
+        f.start
+        for f in cues(talk, vocabulary, "hypothetical")
+        if talk.texts[f.start] in ("if", "unless", "provided", "should", "as")
+    ]
+    for f in sorted(found, key=lambda f: (-(f.end - f.start), f.start)):
+        if any(s.start < f.end and f.start < s.end for s in kept):
+            continue
+        words = talk.texts[f.start : f.end]
+        habits = mentions.scopes.habits(f.start, f.end)
+        own = bool(_OWN_DENIAL & set(words))
+        if Habit.DENIAL in habits and not own and _denied(mentions, f.start, f.end):
+            continue
+        if habits & {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HISTORY}:
+            continue
+        low = talk.sentence(f.start)[0]
+        lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
+        firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
+        if firm and any(low <= c < f.start and f.start - c > 2 for c in conditions):
+            firm = False
+        kept.append(
+            Statement(
+                trait="decision",
+                value=f.label,
+                start=f.start,
+                end=f.end,
+                rule="a way of deciding",
+                score=0.92 if len(words) > 1 else 0.84,
+                firm=firm,
+            )  # fmt: skip
+        )
+    kept += _bare(mentions, kept)
+    return tuple(sorted(kept, key=lambda s: s.start))
+
+
+def _denied(mentions: Mentions, start: int, end: int) -> bool:
+    """Whether the denial is of the decision and not of something beside it."""
+    scopes = [s for s in mentions.scopes.by_token[start] if s.habit is Habit.DENIAL]
+    if not scopes:
+        return False
+    return all(start - s.cue <= 8 for s in scopes)
+
+
+def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
+    """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
+    talk, found = mentions.talk, []
+    if not talk.punctuated:
+        return []
+    for f in mentions.phrases(mentions.vocabulary.decisions_bare):
+        start, stop = talk.clause(f.start)
+        alone = (
+            start == f.start
+            and stop - f.start <= 2
+            and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
+        )
+        if alone and not any(s.start < f.end and f.start < s.end for s in kept):
+            found.append(
+                Statement(
+                    trait="decision",
+                    value=f.label,
+                    start=f.start,
+                    end=f.end,
+                    rule="a decision in one word",
+                    score=0.88,
+                )
+            )
+    return found

@@ -1,0 +1,226 @@
+"""The words that lead in a plant: "so this is", "the one next to it is", "back to".
+
+A lead-in is read backwards from the plant, phrase by phrase, so that a clip can begin at
+"okay so this first one right here is" and not at the number.
+"""
+
+import re
+from dataclasses import dataclass
+
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.scope import cues
+
+_FILLERS = frozenset(
+    "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
+    "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
+    "father mother mum dad sister brother for today up down along in hi ha hmm again it".split()
+)
+_SHOW_VERBS = frozenset(
+    {
+        "is",
+        "'s",
+        "are",
+        "'re",
+        "here",
+        "got",
+        "have",
+        "'ve",
+        "meet",
+        "says",
+        "labelled",
+        "marked",
+        "reads",
+        "hello",
+        "come",
+        "comes",
+        "called",
+        "labeled",
+    }
+)
+_GUESSES = frozenset({"could", "might", "may", "perhaps", "either", "maybe", "possibly", "think"})
+_MOST_WORDS = 16
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LeadIn:
+    """What leads in a plant: where it starts and what kinds of phrase it holds."""
+
+    start: int
+    any: bool
+    at_head: bool  # it begins a sentence (or the plant itself does)
+    shown: bool  # "this is", "here's", "label says"
+    moved: bool  # "next to it", "the one behind"
+    came_back: bool  # "back to"
+    numbered: bool  # "number", "plant"
+    batch: str  # "the Hs": letters that the numbers begin with
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Move:
+    """A phrase of moving on; `plain` when it can bring in a plant with no number by itself."""
+
+    start: int
+    end: int
+    plain: bool
+
+
+class LeadIns:
+    """All phrases that lead in plants, asked by token."""
+
+    def __init__(self, mentions: Mentions) -> None:
+        talk, vocabulary = mentions.talk, mentions.vocabulary
+        self._mentions = mentions
+        self._kinds: dict[int, list[tuple[int, str]]] = {}
+        for kind in ("intro", "movement", "return"):
+            for found in vocabulary.cues[kind].find(talk.texts):
+                self._kinds.setdefault(found.end, []).append((found.start, kind))
+        self.returns: tuple[Found, ...] = tuple(cues(talk, vocabulary, "return"))
+        self._compared = {f.end for f in vocabulary.cues["compared"].find(talk.texts)}
+        self.moves: tuple[Move, ...] = tuple(
+            Move(start=f.start, end=f.end, plain=_plain(talk.texts[f.start : f.end]))
+            for f in cues(talk, vocabulary, "movement")
+        )
+
+    def before(self, at: int) -> LeadIn:
+        """The lead-in that ends right before the token."""
+        talk = self._mentions.talk
+        start = at
+        kinds: list[str] = []
+        words: list[str] = []
+        floor = max(0, at - _MOST_WORDS, talk.sentence(at)[0] if talk.punctuated else 0)
+        if talk.punctuated and floor and talk.sentence(at)[0] == floor and at - floor <= 2:
+            floor = max(0, at - _MOST_WORDS)
+        while start > floor:
+            if (
+                talk.tokens[start - 1].mark in (".", "?")
+                and start != at
+                and not _short_lead(talk.texts, start, at)
+            ):
+                break
+            phrase = self._best_ending(start, floor)
+            if phrase is not None:
+                kinds.append(phrase[1])
+                words += talk.texts[phrase[0] : start]
+                start = phrase[0]
+            elif talk.texts[start - 1] in _FILLERS and talk.tokens[start - 1].mark not in (
+                ".",
+                "?",
+            ):
+                words.append(talk.texts[start - 1])
+                start -= 1
+            elif any(
+                r.end == start and r.cut is not None and r.start >= floor
+                for r in self._mentions.refs
+            ):
+                start -= 1
+            else:
+                break
+            if talk.tokens[start - 1].mark in (".", "?") if start else False:
+                break
+        sentence = talk.sentence(at)[0]
+        clause = talk.clause(at)[0]
+        shown = any(w in _SHOW_VERBS for w in words) and any(k == "intro" for k in kinds)
+        return LeadIn(
+            start=start,
+            any=bool(kinds),
+            at_head=start <= sentence
+            or (not talk.punctuated and start <= clause)
+            or (shown and start <= clause),
+            shown=shown,
+            moved="movement" in kinds,
+            came_back="return" in kinds,
+            numbered=at > 0 and talk.texts[at - 1] in ("number", "plant", "seedling"),
+            batch=self._batch(at),
+        )
+
+    def _best_ending(self, end: int, floor: int) -> tuple[int, str] | None:
+        found = [(start, kind) for start, kind in self._kinds.get(end, ()) if start >= floor]
+        if not found:
+            return None
+        earliest = min(start for start, _ in found)
+        order = {"return": 0, "movement": 1, "intro": 2}
+        return min((f for f in found if f[0] == earliest), key=lambda f: order[f[1]])
+
+    def _batch(self, at: int) -> str:
+        prefixes = {
+            p.lower() for shape in self._mentions.numbers.shapes for p in shape.prefixes if p
+        }
+        for i in range(at - 1, max(-1, at - 24), -1):
+            match = re.fullmatch(r"([a-z]{1,2})s", self._mentions.talk.texts[i])
+            if match and match[1] in prefixes and self._mentions.talk.texts[i - 1] in ("the", "to"):
+                return match[1]
+        return ""
+
+    def compared(self, at: int) -> bool:
+        """Whether a phrase of comparison ends right before the token."""
+        return at in self._compared
+
+    def guessed(self, at: int) -> bool:
+        """Whether the plant is only a guess: "could be 23 80"."""
+        texts = self._mentions.talk.texts
+        return (
+            bool(_GUESSES & set(texts[max(0, at - 3) : at]))
+            and "number" not in texts[max(0, at - 1) : at]
+        )
+
+    def move_near(self, at: int) -> Move | None:
+        """The phrase of moving on in the same sentence, or right before it."""
+        start = self._mentions.talk.sentence(at)[0]
+        near = [
+            m
+            for m in self.moves
+            if max(0, min(start, at - 10)) <= m.start <= at + 8 and m.start < at + 9
+        ]
+        near = [m for m in near if m.start >= start - 10]
+        return near[-1] if near else None
+
+    def came_back_near(self, at: int) -> bool:
+        """Whether the speaker says in the words before that he goes back."""
+        return any(at - 12 <= r.start <= at for r in self.returns)
+
+    def start_of(self, at: int, move: Move | None) -> int:
+        """Where a clip begins whose plant is told at the token."""
+        talk = self._mentions.talk
+        start = talk.sentence(at)[0]
+        if move is not None and move.start < at:
+            return (
+                min(self.before(move.start).start, max(start, move.start))
+                if at - move.start < 16
+                else start
+            )
+        if not talk.punctuated:
+            return max(min(start, at), at - 10)
+        return start
+
+
+def _short_lead(texts: tuple[str, ...], start: int, at: int) -> bool:
+    return at - start <= 1
+
+
+def _plain(words: tuple[str, ...]) -> bool:
+    """Moving words that can stand for a plant: "the one behind it", "its neighbour"."""
+    return (
+        bool(
+            {
+                "one",
+                "neighbour",
+                "neighbor",
+                "fella",
+                "fellow",
+                "chap",
+                "lady",
+                "girl",
+                "stray",
+                "beauty",
+            }
+            & set(words)
+        )
+        and words[0] not in ("then", "next")
+        or words in (("and", "another"),)
+    )
+
+
+def lead_ins(mentions: Mentions) -> LeadIns:
+    """The lead-ins of a talk."""
+    return LeadIns(mentions)

@@ -1,0 +1,170 @@
+"""From the statements in a clip to its observations: what holds, once each, with its band."""
+
+from dataclasses import replace
+
+from diary.linking.clips import Stretch
+from diary.linking.document import Band, Evidence, Observation, Value
+from diary.linking.second_thoughts import settle
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.scope import Habit, cues
+
+# Bands by score, set so that of what is sure at most 3 % is wrong (DEVELOPERS.md says how measured).
+SURE, LIKELY = 0.86, 0.6
+_HEDGE_BEFORE, _HEDGE_AFTER = 5, 2
+_UNSAID = {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HYPOTHETICAL}
+_SELF_SCOPED = frozenset(
+    {
+        "seed_parent",
+        "pollen_parent",
+        "sport_of",
+        "pollination",
+        "similar_to",
+        "decision",
+        "count_seeds_sown",
+        "count_germinated",
+    }
+)
+_PAST_TOO = frozenset({"first_flower", "early", "late", "long"})
+
+
+def observe(
+    mentions: Mentions, stretch: Stretch, statements: list[Statement], others: set[int]
+) -> tuple[tuple[Observation, ...], tuple[Observation, ...]]:
+    """Observations and proposals of one stretch, by time."""
+    hedges = [(f.start, f.end) for f in cues(mentions.talk, mentions.vocabulary, "hedge")]
+    marked = [_weighed(mentions, s, hedges) for s in statements if not _elsewhere(s, others)]
+    settled = settle(mentions, [s for s in marked if s is not None])
+    settled = _consistent(mentions, [s for s in settled if not s.negated])
+    observations = [_observation(mentions, s) for s in _distinct(settled)]
+    sure = tuple(o for o in observations if o.band is not Band.UNSURE)
+    return sure, tuple(o for o in observations if o.band is Band.UNSURE)
+
+
+def _elsewhere(statement: Statement, others: set[int]) -> bool:
+    return (
+        statement.start in others
+        and statement.trait != "similar_to"
+        and statement.end - 1 in others
+    )
+
+
+def _weighed(mentions: Mentions, s: Statement, hedges: list[tuple[int, int]]) -> Statement | None:
+    """The statement with its hedge and denial; None where it is not asserted at all."""
+    scopes = mentions.scopes
+    if s.trait not in _SELF_SCOPED:
+        habits = scopes.habits(s.start, max(s.end, s.start + 1))
+        if habits & _UNSAID:
+            return None
+        if (
+            Habit.HISTORY in habits
+            and s.value not in _PAST_TOO
+            and s.trait != "health"
+            or (Habit.HISTORY in habits and s.trait == "health")
+        ):
+            return None
+        if _denied(mentions, s):
+            s = replace(s, negated=True)
+    clause = mentions.talk.clause(s.start)
+    hedged = any(
+        (clause[0] <= a and s.start - _HEDGE_BEFORE <= a and b <= s.start + 2)
+        or (s.end <= a <= s.end + _HEDGE_AFTER)
+        or (s.start <= a and b <= s.end)
+        for a, b in hedges
+    )
+    return replace(s, hedged=s.hedged or hedged)
+
+
+def _denied(mentions: Mentions, s: Statement) -> bool:
+    own = range(s.start, s.end)
+    for at in own:
+        for scope in mentions.scopes.by_token[at]:
+            if scope.habit is not Habit.DENIAL:
+                continue
+            inside = s.start <= scope.cue < s.end
+            if inside and s.trait not in ("colour", "marking"):
+                continue
+            if s.trait == "scent" and s.value == "none" and inside:
+                continue
+            return True
+    return False
+
+
+def _consistent(mentions: Mentions, settled: list[Statement]) -> list[Statement]:
+    """Without what another statement already says: a marking with a colour, a leaf's scent."""
+    talk = mentions.talk
+    coloured = {s.part for s in settled if s.trait == "colour"}
+    leaf_scent = [s for s in settled if s.trait == "foliage" and s.value == "scented"]
+    zoned = [s for s in settled if s.trait == "colour" and s.part == "zone"]
+    kept = []
+    for s in settled:
+        if s.trait == "marking" and s.value in coloured:
+            continue
+        if (
+            s.trait == "scent"
+            and s.value == "scented"
+            and any(abs(s.start - leaf.start) < 14 for leaf in leaf_scent)
+        ):
+            continue
+        if s.trait == "colour" and _smelt(talk.texts, s.start):
+            continue
+        if (
+            s.trait == "foliage"
+            and s.value == "zoned"
+            and any(z.start <= s.end and s.start <= z.end for z in zoned)
+        ):
+            continue
+        kept.append(s)
+    return kept
+
+
+def _smelt(texts: tuple[str, ...], at: int) -> bool:
+    """ "smells of lemon" is no colour."""
+    return bool(
+        {"smell", "smells", "scent", "smelling", "perfume", "tastes", "whiff"}
+        & set(texts[max(0, at - 5) : at])
+    )
+
+
+def _distinct(settled: list[Statement]) -> list[Statement]:
+    """One statement for each trait, part and value: the one said best."""
+    best: dict[tuple[str, str | None, str], Statement] = {}
+    for s in settled:
+        key = (s.trait, s.part, str(s.value).casefold())
+        previous = best.get(key)
+        if previous is None:
+            best[key] = s
+        elif (s.firm, len(s.modifiers), s.score) > (
+            previous.firm,
+            len(previous.modifiers),
+            previous.score,
+        ):
+            best[key] = replace(s, modifiers=s.modifiers or previous.modifiers)
+    return sorted(best.values(), key=lambda s: s.start)
+
+
+def band_of(score: float, firm: bool = True) -> Band:
+    """sure, likely or unsure; what is not firm is only proposed."""
+    if not firm or score < LIKELY:
+        return Band.UNSURE
+    return Band.SURE if score >= SURE else Band.LIKELY
+
+
+def _observation(mentions: Mentions, s: Statement) -> Observation:
+    talk = mentions.talk
+    first, last = talk.tokens[s.start].word, talk.tokens[max(s.end - 1, s.start)].word
+    words = talk.transcript.words
+    heard = [words[i].confidence for i in range(first, last + 1) if words[i].confidence is not None]
+    doubt = 1.0 if not heard else min(1.0, 0.85 + 0.3 * min(c for c in heard if c is not None))
+    score = round(s.score * doubt, 3)
+    text = talk.transcript.quote(first, last)
+    value: Value = s.value
+    return Observation(
+        trait=s.trait, value=value, part=s.part, unit=s.unit, modifiers=s.modifiers, on=s.on, text=text,
+        first_word=first, last_word=last, start_ms=words[first].start_ms,
+        end_ms=max(words[last].end_ms, words[first].start_ms), hedged=s.hedged, negated=False,
+        confidence=score, band=band_of(score, s.firm),
+        evidence=Evidence(
+            rule=s.rule, words=text, score=score, runner_up=s.runner_up, runner_up_score=s.runner_up_score
+        ),
+    )  # fmt: skip

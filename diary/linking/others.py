@@ -1,0 +1,120 @@
+"""Where the talk is of another plant than the clip's: a passing comparison, its history.
+
+From "Tallow Moth itself is only about an inch and a half", "which is about six" after a
+plant compared with, or "the other one was", to the end of the sentence or to the next
+"this" or "it's" that takes the subject back.
+"""
+
+from diary.linking.document import Plant
+from diary.linking.likeness import Likeness
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions, Ref
+
+_BACK = frozenset({"this", "it", "mine", "these"})
+_LEADS = frozenset(
+    {
+        "and",
+        "but",
+        "so",
+        "now",
+        "well",
+        "whereas",
+        "because",
+        "while",
+        "although",
+        "though",
+        "cause",
+        "unlike",
+    }
+)
+_VERBS = frozenset(
+    "is was 's are were has had have itself himself herself threw gave got does did would never used wants sits flowers "
+    "beats always only looks grew makes over there just could can hasn't came comes lost died".split()
+)
+
+
+def told_of_others(
+    mentions: Mentions,
+    start: int,
+    end: int,
+    plant: Plant,
+    parents: tuple[Statement, ...],
+    likenesses: tuple[Likeness, ...],
+) -> set[int]:
+    """Tokens of the clip that speak of another plant."""
+    talk = mentions.talk
+    found: set[int] = set()
+    for ref in mentions.refs:
+        if not start <= ref.start < end or _is_plant(mentions, ref, plant):
+            continue
+        if ref.cut is not None and not ref.cut[1]:
+            continue
+        begin = _as_subject(mentions, ref) if ref.start not in _consumed(parents) else None
+        begin = begin if begin is not None else _relative(mentions, ref)
+        if begin is not None:
+            found |= set(range(begin, _until_back(mentions, begin, end)))
+    for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
+        clause = talk.clause(cue.start)[0]
+        if (
+            cue.start - clause <= 1
+            and talk.texts[cue.end : cue.end + 1]
+            and talk.texts[cue.end] in _VERBS
+        ):
+            found |= set(range(cue.start, _until_back(mentions, cue.start, end)))
+    return found
+
+
+def _consumed(parents: tuple[Statement, ...]) -> set[int]:
+    return {s.start for s in parents}
+
+
+def _is_plant(mentions: Mentions, ref: Ref, plant: Plant) -> bool:
+    if ref.cut is not None:
+        return (
+            plant.number is not None
+            and mentions.numbers.complete(ref.cut, plant.number) == plant.number
+        )
+    return ref.title in (plant.number, plant.name)
+
+
+def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
+    """Where a statement about the other plant begins, if it is the subject of one."""
+    talk = mentions.talk
+    clause = talk.clause(ref.start)[0]
+    i = ref.start
+    while i > clause and talk.texts[i - 1] in _LEADS:
+        i -= 1
+    if i != clause and not (ref.start and talk.texts[ref.start - 1] in _LEADS):
+        return None
+    rest = talk.texts[ref.end : ref.end + 1]
+    if (
+        talk.tokens[ref.end - 1].mark == ","
+        and talk.punctuated
+        and talk.sentence(ref.start)[0] == i
+    ):
+        return ref.start
+    if rest and rest[0] in _VERBS:
+        return ref.start
+    return None
+
+
+def _relative(mentions: Mentions, ref: Ref) -> int | None:
+    """ "bigger than Fenmarsh Lad, which is about six"."""
+    rest = mentions.talk.texts[ref.end : ref.end + 2]
+    if rest[:1] in (("which",), ("who",)) and rest[1:] and rest[1] in _VERBS:
+        return ref.end
+    return None
+
+
+def _until_back(mentions: Mentions, begin: int, end: int) -> int:
+    talk = mentions.talk
+    stop = min(talk.sentence(begin)[1], end)
+    for a, b in talk.clauses:
+        if a <= begin or a >= stop:
+            continue
+        i = a
+        while i < b and talk.texts[i] in _LEADS:
+            i += 1
+        if i < b and talk.texts[i] in _BACK and (i > a or talk.texts[i] != "it"):
+            return a
+    return stop

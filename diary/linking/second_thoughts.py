@@ -1,0 +1,134 @@
+"""Statements taken back at once: "pink, or rather salmon", "coral, well, no, peach".
+
+A statement falls when the same trait is said again right after words of repair, or when
+its own value is denied right after ("white well it's not quite white is it"). What comes
+after a repair without a part of its own takes the part of what it replaces.
+"""
+
+from dataclasses import replace
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.scope import cues
+
+_REACH = 15
+_DENIED_REACH = 18
+_SINGLE = frozenset(
+    {
+        "colour",
+        "bloom_form",
+        "habit",
+        "scent",
+        "flowering",
+        "decision",
+        "bloom_size",
+        "seed_parent",
+        "pollen_parent",
+    }
+)
+_DEFAULT_RULE = "a colour with no part: the flower"
+
+
+def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
+    """The statements without those taken back, in order of their words."""
+    talk = mentions.talk
+    ordered = sorted(statements, key=lambda s: (s.start, s.end))
+    repairs = [(f.start, f.end) for f in cues(talk, mentions.vocabulary, "repair")]
+    repairs = [r for r in repairs if _is_repair(mentions, r)]
+    dropped: set[int] = set()
+    for n, first in enumerate(ordered):
+        if first.trait not in _SINGLE:
+            continue
+        for m in range(n + 1, len(ordered)):
+            second = ordered[m]
+            if second.start - first.end > _DENIED_REACH:
+                break
+            if second.trait != first.trait:
+                continue
+            if second.negated and second.value == first.value and not first.negated:
+                dropped |= {n, m}
+                ordered[m] = replace(second, part=first.part)
+                continue
+            between = [r for r in repairs if first.end <= r[0] < second.start]
+            if not between or second.negated or first.negated or second.start - first.end > _REACH:
+                continue
+            if (
+                talk.punctuated
+                and talk.sentence_number(second.start) - talk.sentence_number(first.start) > 1
+            ):
+                continue
+            if not _same_place(first, second) or _far(mentions, first, second, between):
+                continue
+            dropped.add(n)
+            if second.rule == _DEFAULT_RULE and first.part not in (None, "bloom"):
+                ordered[m] = replace(second, part=first.part)
+    kept = _inherit(mentions, ordered, dropped, repairs)
+    return [s for n, s in enumerate(kept) if n not in dropped]
+
+
+def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
+    """Not the "no" of "no blotch"."""
+    words = mentions.talk.texts[repair[0] : repair[1]]
+    if words != ("no",):
+        return True
+    denies = any(
+        s.cue == repair[0]
+        for s in mentions.scopes.by_token[min(repair[1], len(mentions.scopes.by_token) - 1)]
+    )
+    return not denies
+
+
+def _same_place(first: Statement, second: Statement) -> bool:
+    if first.trait != "colour":
+        return first.value != second.value
+    return first.part == second.part or second.rule == _DEFAULT_RULE
+
+
+def _far(
+    mentions: Mentions, first: Statement, second: Statement, between: list[tuple[int, int]]
+) -> bool:
+    """Whether other things are told between the repair and either statement."""
+    talk = mentions.talk
+    soft = all(
+        talk.texts[a:b]
+        in (
+            ("rather",),
+            ("actually",),
+            ("call", "it"),
+            ("make", "it"),
+            ("i", "mean"),
+            ("hang", "on"),
+            ("let", "me", "see"),
+            ("more", "like"),
+        )
+        for a, b in between
+    )
+    if soft and second.start - first.end > 7:
+        return True
+    parts = [p for p in mentions.parts if first.end <= p.start < second.start]
+    return first.trait == "colour" and bool(parts) and not any(p.label == first.part for p in parts)
+
+
+def _inherit(
+    mentions: Mentions, ordered: list[Statement], dropped: set[int], repairs: list[tuple[int, int]]
+) -> list[Statement]:
+    """The part of a colour that was denied goes over to the one said instead."""
+    result = list(ordered)
+    for n, first in enumerate(ordered):
+        if n not in dropped and not first.negated:
+            continue
+        if first.trait != "colour" or first.part in (None, "bloom"):
+            continue
+        for m in range(n + 1, len(ordered)):
+            second = result[m]
+            if second.start - first.end > 10:
+                break
+            if (
+                second.trait == "colour"
+                and second.rule == _DEFAULT_RULE
+                and m not in dropped
+                and not second.negated
+            ):
+                result[m] = replace(second, part=first.part)
+                break
+    return result

@@ -1,0 +1,131 @@
+"""Everything heard in one talk, before anything is linked to a plant."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from diary.reading.colours import ColourHeard, find_colours
+from diary.reading.known import Known
+from diary.reading.lengths import Length, find_lengths
+from diary.reading.names import NameHeard, find_names, name_index
+from diary.reading.phrases import Found, PhraseBook
+from diary.reading.scope import Scopes, find_scopes
+from diary.reading.seedling_numbers import NumberHeard, NumberSystem, find_numbers, number_system
+from diary.reading.tokens import Talk
+from diary.reading.vocabulary import Vocabulary
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ref:
+    """A plant named or numbered at tokens start..end-1.
+
+    `title` is a number in the breeder's format or a name; empty for a number cut short.
+    """
+
+    start: int
+    end: int
+    title: str
+    score: float
+    is_number: bool
+    on_record: bool
+    cut: tuple[tuple[str, ...], str] | None = None
+    runner_up: str | None = None
+    runner_up_score: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mentions:
+    """All mentions of a talk. `masked` marks the tokens of names and numbers."""
+
+    talk: Talk
+    vocabulary: Vocabulary
+    numbers: NumberSystem
+    refs: tuple[Ref, ...]
+    masked: tuple[bool, ...]
+    scopes: Scopes
+    colours: tuple[ColourHeard, ...]
+    parts: tuple[Found, ...]
+    lengths: tuple[Length, ...]
+
+    def phrases(self, book: PhraseBook, never: PhraseBook | None = None) -> list[Found]:
+        """Matches of the book outside names and numbers, without the exceptions of `never`."""
+        texts = self.talk.texts
+        found = [f for f in book.find(texts) if not any(self.masked[f.start : f.end])]
+        if never is None:
+            return found
+        exceptions = [(e.start, e.end, e.label) for e in never.find(texts)]
+        return [
+            f
+            for f in found
+            if not any(
+                f.label == label and f.start < end and f.end > start
+                for start, end, label in exceptions
+            )
+        ]
+
+
+def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
+    """All mentions of the talk."""
+    system = number_system(known)
+    names = find_names(talk, name_index(known))
+    numbers = find_numbers(talk, system, vocabulary)
+    refs = _refs(names, numbers)
+    masked = _mask(refs, len(talk.texts))
+    return Mentions(
+        talk=talk,
+        vocabulary=vocabulary,
+        numbers=system,
+        refs=refs,
+        masked=masked,
+        scopes=find_scopes(talk, vocabulary),
+        colours=find_colours(talk, vocabulary, masked),
+        parts=_longest(
+            [f for f in vocabulary.parts.find(talk.texts) if not any(masked[f.start : f.end])]
+        ),
+        lengths=find_lengths(talk.texts, vocabulary),
+    )
+
+
+def _refs(names: Sequence[NameHeard], numbers: Sequence[NumberHeard]) -> tuple[Ref, ...]:
+    refs = [
+        Ref(
+            start=n.start, end=n.end, title=n.name, score=n.score, is_number=False, on_record=True,
+            runner_up=n.runner_up, runner_up_score=n.runner_up_score,
+        )
+        for n in names
+    ]  # fmt: skip
+    for n in numbers:
+        clash = [r for r in refs if r.start < n.end and n.start < r.end]
+        if clash and (n.cut is not None or any(r.score >= 0.9 for r in clash)):
+            continue
+        refs = [r for r in refs if r not in clash]
+        refs.append(
+            Ref(
+                start=n.start,
+                end=n.end,
+                title=n.number,
+                score=n.score,
+                is_number=True,
+                on_record=n.on_record,
+                cut=n.cut,
+                runner_up=n.runner_up,
+                runner_up_score=n.runner_up_score,
+            )  # fmt: skip
+        )
+    return tuple(sorted(refs, key=lambda r: r.start))
+
+
+def _mask(refs: Sequence[Ref], size: int) -> tuple[bool, ...]:
+    masked = [False] * size
+    for ref in refs:
+        if ref.cut is None:
+            masked[ref.start : ref.end] = [True] * (ref.end - ref.start)
+    return tuple(masked)
+
+
+def _longest(found: Sequence[Found]) -> tuple[Found, ...]:
+    """Without those inside a longer one ("petals" in "upper petals")."""
+    kept: list[Found] = []
+    for f in sorted(found, key=lambda f: (f.start, -f.end)):
+        if not kept or f.start >= kept[-1].end:
+            kept.append(f)
+    return tuple(kept)

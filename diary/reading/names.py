@@ -1,0 +1,195 @@
+"""Names of plants in talk, by spelling and by sound, over one to five words.
+
+A recogniser splits, joins and respells rare names ("tall oh moth", "ink pot any"), so a
+window of words is compared as one run of letters (edit distance) and as one run of sounds
+(Metaphone). "None of these" is always possible: what is not close enough is no name.
+"""
+
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import lru_cache
+
+import jellyfish
+from rapidfuzz import fuzz
+
+from diary.reading.known import Known
+from diary.reading.numerals import ONES, TENS
+from diary.reading.tokens import Talk, pieces
+
+# Set on the practice scripts: shorter names must be closer.
+_CLOSE_BY_LENGTH = ((5, 0.95), (8, 0.86), (11, 0.80), (99, 0.765))
+_SPELLING_WEIGHT = 0.55
+_MOST_EXTRA_WORDS = 2
+# Words of ordinary talk: a window that holds one the name does not have is less likely a name.
+_EVERYDAY = frozenset(
+    "the a an and is are was were it he she this that i you we they on in of to at with for from not no so but "
+    "petals petal flower flowers bloom leaf leaves edge throat eye blotch white pink red top bottom upper lower "
+    "plant one ones have has had got be been will would there here what which very like lovely nice good little "
+    "big small dark pale deep soft bright its his her all now then next back".split()
+)
+_EVERYDAY_PENALTY = 0.05
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NameHeard:
+    """A known name heard at tokens start..end-1; `exact` when spelt as on record."""
+
+    start: int
+    end: int
+    name: str
+    score: float
+    exact: bool
+    runner_up: str | None = None
+    runner_up_score: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Spelling:
+    name: str
+    letters: str
+    sound: str
+    words: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NameIndex:
+    """The names on record, ready to be compared."""
+
+    spellings: tuple[_Spelling, ...]
+    by_initial: dict[str, tuple[_Spelling, ...]]
+    most_words: int
+
+
+def name_index(known: Known) -> NameIndex:
+    """All names, synonyms, known mishearings, and names of seedlings and parents."""
+    said: dict[str, str] = {}
+    for entry in known.names:
+        for form in (entry.name, *entry.synonyms, *entry.mishearings):
+            said.setdefault(form, entry.name)
+    for seedling in known.seedlings:
+        if seedling.name:
+            said.setdefault(seedling.name, seedling.name)
+        for parent in (seedling.seed_parent, seedling.pollen_parent):
+            if parent and not any(c.isdigit() for c in parent) and len(parent) > 4:
+                said.setdefault(parent, parent)
+    for mishearing in known.mishearings:
+        if mishearing.meant in said:
+            said.setdefault(mishearing.heard, said[mishearing.meant])
+    spellings = []
+    for form, name in said.items():
+        words = [w for piece in form.split() for w in pieces(piece) if w != "'s"]
+        letters = "".join(_spelt(w) for w in words)
+        if letters:
+            spellings.append(
+                _Spelling(name=name, letters=letters, sound=_sound(letters), words=frozenset(words))
+            )
+    by_initial: dict[str, list[_Spelling]] = defaultdict(list)
+    for spelling in spellings:
+        for initial in {spelling.letters[0], *spelling.sound[:1].lower()}:
+            by_initial[initial].append(spelling)
+    return NameIndex(
+        spellings=tuple(spellings),
+        by_initial={k: tuple(v) for k, v in by_initial.items()},
+        most_words=max((len(s.words) for s in spellings), default=0),
+    )
+
+
+def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
+    """Names in order, not overlapping, the best match of each stretch."""
+    texts = talk.texts
+    best: list[NameHeard] = []
+    reach = min(index.most_words + _MOST_EXTRA_WORDS, 6)
+    for start in range(len(texts)):
+        if texts[start] in ("'s", "a", "the"):
+            continue
+        letters = ""
+        for end in range(start + 1, min(start + reach, len(texts)) + 1):
+            if texts[end - 1] != "'s":
+                letters += _spelt(texts[end - 1])
+            if end - 1 > start and talk.tokens[end - 2].mark in (".", "?", ","):
+                break
+            if not letters or texts[end - 1] == "'s":
+                continue
+            match = _best(letters, texts[start:end], index)
+            if match is not None:
+                best.append(
+                    NameHeard(
+                        start=start,
+                        end=end,
+                        name=match[0],
+                        score=match[1],
+                        exact=match[1] >= 1.0,
+                        runner_up=match[2],
+                        runner_up_score=match[3],
+                    )  # fmt: skip
+                )
+    best.sort(key=lambda n: (-n.score, -(n.end - n.start), n.start))
+    taken: list[NameHeard] = []
+    for name in best:
+        if all(name.end <= other.start or name.start >= other.end for other in taken):
+            taken.append(name)
+    return tuple(sorted(taken, key=lambda n: n.start))
+
+
+def _best(
+    letters: str, words: tuple[str, ...], index: NameIndex
+) -> tuple[str, float, str | None, float | None] | None:
+    sound = _sound(letters)
+    pool = index.by_initial.get(letters[0], ())
+    if sound and sound[0].lower() != letters[0]:
+        pool = (*pool, *index.by_initial.get(sound[0].lower(), ()))
+    scored: dict[str, float] = {}
+    everyday = {word for word in words if word in _EVERYDAY}
+    for spelling in pool:
+        if len(words) > len(spelling.words) + _MOST_EXTRA_WORDS:
+            continue
+        if spelling.letters != letters and (
+            spelling.letters.startswith(letters) or spelling.letters.endswith(letters)
+        ):
+            continue  # a part of a name is not the name
+        longest = max(len(letters), len(spelling.letters))
+        if abs(len(letters) - len(spelling.letters)) > 0.3 * longest:
+            continue
+        score = _likeness(letters, sound, spelling.letters, spelling.sound)
+        if everyday - spelling.words:
+            score -= _EVERYDAY_PENALTY * len(everyday - spelling.words)
+        if score > scored.get(spelling.name, 0.0):
+            scored[spelling.name] = score
+    if not scored:
+        return None
+    ranked = sorted(scored.items(), key=lambda item: -item[1])
+    name, score = ranked[0]
+    needed = next(limit for size, limit in _CLOSE_BY_LENGTH if len(letters) <= size)
+    if score < needed:
+        return None
+    other = ranked[1] if len(ranked) > 1 else (None, None)
+    return name, score, other[0], other[1]
+
+
+@lru_cache(maxsize=65536)
+def _likeness(letters: str, sound: str, name_letters: str, name_sound: str) -> float:
+    """0..1: how alike two spellings are, to the eye and to the ear."""
+    if letters == name_letters:
+        return 1.0
+    spelling = fuzz.ratio(letters, name_letters) / 100
+    if spelling < 0.6:
+        return 0.0
+    hearing = fuzz.ratio(sound, name_sound) / 100
+    return round(
+        min(0.99, max(spelling, _SPELLING_WEIGHT * spelling + (1 - _SPELLING_WEIGHT) * hearing)), 4
+    )
+
+
+@lru_cache(maxsize=65536)
+def _sound(letters: str) -> str:
+    return jellyfish.metaphone(letters).replace(" ", "")
+
+
+_DIGIT_WORDS = {str(n): word for word, n in (ONES | TENS).items()}
+
+
+def _spelt(token: str) -> str:
+    """Letters only; digits as words, since a name may be heard as a number ("mrs 12 trees")."""
+    if token.isdigit():
+        return _DIGIT_WORDS.get(token, token)
+    return "".join(c for c in token if c.isalpha())

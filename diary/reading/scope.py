@@ -1,0 +1,221 @@
+"""Stretches of talk that do not assert: denials, wishes, questions, history, hearsay.
+
+Each habit is one small function here, all of the same form: talk in, scopes out. Nothing
+is decided about plants; later stages ask whether a word lies in a scope.
+"""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from enum import Enum
+
+from diary.reading.phrases import Found
+from diary.reading.tokens import Talk
+from diary.reading.vocabulary import Vocabulary
+
+
+class Habit(Enum):
+    """Why words do not assert what they say."""
+
+    DENIAL = "denial"
+    WISH = "wish"
+    QUESTION = "question"
+    REPORTED = "reported"
+    HISTORY = "history"
+    HYPOTHETICAL = "hypothetical"
+    NOT_RECALLED = "not_recalled"
+
+
+@dataclass(frozen=True, slots=True)
+class Scope:
+    """Tokens start..end-1 are under a habit of speech; `cue` is where its words begin."""
+
+    habit: Habit
+    start: int
+    end: int
+    cue: int
+
+
+@dataclass(frozen=True, slots=True)
+class Scopes:
+    """All scopes of one talk, asked by token."""
+
+    by_token: tuple[tuple[Scope, ...], ...]
+
+    def habits(self, start: int, end: int | None = None) -> frozenset[Habit]:
+        """The habits that hold over the token, or over any token of start..end-1."""
+        stop = start + 1 if end is None else end
+        return frozenset(s.habit for i in range(start, stop) for s in self.by_token[i])
+
+
+# After "no" these begin an answer, not a denial: "no that can go on the heap".
+_ANSWER = frozenset(
+    "it that this i he she they there we let hang hold sorry wait the you not no well actually make call".split()
+)
+_CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
+_PARTICLES = frozenset(
+    {"a", "an", "the", "it", "with", "this", "that", "there", "its", "he", "she", "i"}
+)
+
+
+def find_scopes(talk: Talk, vocabulary: Vocabulary) -> Scopes:
+    """Every scope of the talk, by the habits in the order listed below."""
+    by_token: list[list[Scope]] = [[] for _ in talk.texts]
+    for habit in HABITS:
+        for scope in habit(talk, vocabulary):
+            for i in range(scope.start, min(scope.end, len(by_token))):
+                by_token[i].append(scope)
+    return Scopes(tuple(tuple(scopes) for scopes in by_token))
+
+
+def cues(talk: Talk, vocabulary: Vocabulary, habit: str) -> list[Found]:
+    """The longest cue of the habit at each place, without those that are exceptions."""
+    exceptions = vocabulary.never_cues[habit].find(talk.texts)
+    covered = {i for found in exceptions for i in range(found.start, found.end)}
+    found = [cue for cue in vocabulary.cues[habit].find(talk.texts) if cue.start not in covered]
+    return _outermost(found)
+
+
+def _outermost(found: Iterable[Found]) -> list[Found]:
+    kept: list[Found] = []
+    for cue in sorted(found, key=lambda f: (f.start, -f.end)):
+        if not kept or cue.end > kept[-1].end:
+            kept.append(cue)
+    return kept
+
+
+def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "no eye to speak of", "wouldn't call it orange"; not "no, it's pink", "no bigger than".
+
+    Holds to the end of the clause, or to a "but", or to "and" with a new article.
+    """
+    found = []
+    for cue in cues(talk, vocabulary, "denial"):
+        after = talk.texts[cue.end] if cue.end < len(talk.texts) else ""
+        if talk.texts[cue.start] == "no" and cue.end - cue.start == 1:
+            if talk.tokens[cue.start].mark or after in _ANSWER:
+                continue
+        elif talk.tokens[cue.end - 1].mark:
+            continue
+        stop = talk.clause(cue.start)[1]
+        for i in range(cue.end, stop):
+            text = talk.texts[i]
+            following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
+            if text in _CUT_DENIAL and i > cue.end or (text == "and" and following in _PARTICLES):
+                stop = i
+                break
+        found.append(Scope(Habit.DENIAL, cue.end, stop, cue.start))
+    return found
+
+
+def wishes(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "I had hoped for a yellow"; holds to the end of the sentence or to a "but"."""
+    return [
+        Scope(Habit.WISH, cue.start, _to_turning(talk, cue.end), cue.start)
+        for cue in cues(talk, vocabulary, "wish")
+    ]
+
+
+def hearsay(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "people tell me it's like ..."; holds to the end of the sentence or to a "but"."""
+    return [
+        Scope(Habit.REPORTED, cue.start, _to_turning(talk, cue.end), cue.start)
+        for cue in cues(talk, vocabulary, "reported")
+    ]
+
+
+def _to_turning(talk: Talk, start: int) -> int:
+    stop = talk.sentence(max(start - 1, 0))[1]
+    if not talk.punctuated:
+        # a pseudo sentence may be cut inside the wish: "people tell me | it's like ..."
+        size = len(talk.tokens)
+        if stop < size and stop - start <= 1:
+            stop = talk.sentence(stop)[1]
+    for i in range(start, stop):
+        if talk.texts[i] in ("but", "though", "however") or (
+            talk.texts[i] == "and"
+            and talk.texts[i + 1 : i + 2] in (("i",), ("no",), ("now",), ("it",))
+        ):
+            return i
+    return stop
+
+
+def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "Is it scented?"; not the tag of "it's leggy, isn't it?"."""
+    found = []
+    for cue in cues(talk, vocabulary, "question"):
+        start, stop = talk.sentence(cue.start)
+        if talk.punctuated:
+            clause = talk.clause(cue.start)
+            lead = cue.start
+            while lead > clause[0] and talk.texts[lead - 1] in (
+                "and",
+                "so",
+                "but",
+                "now",
+                "or",
+                "well",
+                "then",
+            ):
+                lead -= 1
+            if lead != clause[0] or stop - cue.end < 1 or talk.tokens[stop - 1].mark != "?":
+                continue
+            if lead > start and stop - cue.end <= 1:
+                continue  # a tag
+        else:
+            before = talk.texts[cue.start - 1] if cue.start else ""
+            if stop - cue.end < 2 or before in (
+                "what",
+                "that",
+                "which",
+                "how",
+                "where",
+                "not",
+                "than",
+                "as",
+            ):
+                continue
+            if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
+                continue
+        found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
+    return found
+
+
+def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "last year it had the crown rot"; not "no bigger than last year"."""
+    found = []
+    for cue in cues(talk, vocabulary, "history"):
+        if cue.start and talk.texts[cue.start - 1] in ("than", "as", "since", "from", "on"):
+            continue
+        start, stop = talk.clause(cue.start)
+        if talk.punctuated and stop - start <= cue.end - cue.start + 1:
+            stop = talk.clause(min(stop, len(talk.tokens) - 1))[1]  # "Last year, it had ..."
+        found.append(Scope(Habit.HISTORY, start, stop, cue.start))
+    return found
+
+
+def hypotheticals(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "if it was a double"; holds to the end of the clause."""
+    return [
+        Scope(Habit.HYPOTHETICAL, cue.start, max(talk.clause(cue.start)[1], cue.end), cue.start)
+        for cue in cues(talk, vocabulary, "hypothetical")
+    ]
+
+
+def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "I can't remember the pollen parent"; holds over the whole clause."""
+    found = []
+    for cue in cues(talk, vocabulary, "not_recalled"):
+        start, stop = talk.clause(cue.start)
+        if (
+            stop <= cue.end
+            and stop < len(talk.tokens)
+            and talk.tokens[stop - 1].mark not in (".", "?")
+        ):
+            stop = talk.clause(stop)[1]  # the object was split off by a pseudo boundary
+        found.append(Scope(Habit.NOT_RECALLED, start, stop, cue.start))
+    return found
+
+
+HABITS: tuple[Callable[[Talk, Vocabulary], list[Scope]], ...] = (
+    denials, wishes, hearsay, questions, history, hypotheticals, not_recalled,
+)  # fmt: skip

@@ -1,0 +1,220 @@
+"""From words to tokens: lower case, contractions opened, hyphens split, punctuation apart.
+
+Contractions are opened by spaCy's English tokenizer ("isn't" is "is", "not"; "it's" is
+"it", "'s"), so that every rule and every phrase of the vocabulary sees one spelling.
+"""
+
+import re
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from spacy.lang.en import English
+from spacy.tokenizer import Tokenizer
+
+from diary.speech.transcript import Transcript
+
+_NUMBER_WITH_UNIT = re.compile(
+    r"^(\d+(?:\.\d+)?)(mm|cm|cms|m|mil|mils|p|in|ins|ft|am|pm|c|f|ml|l|kg|g|inch|inches)$"
+)
+_NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
+_PRICE = re.compile(r"^[£$€](\d.*)$")
+_TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
+_OPENED = {"n't": "not", "ca": "can", "wo": "will", "sha": "shall", "ai": "is", "`": "'"}
+_FRACTIONS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅝": "5/8", "⅜": "3/8", "⅞": "7/8"}
+# A mark of a full stop or a comma, after a token.
+STOP, QUERY, COMMA = ".", "?", ","
+# One full stop in so many words at least, and the text counts as punctuated.
+_WORDS_PER_STOP = 60
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One token: its canonical text, the word it comes from, and the mark after it."""
+
+    text: str
+    word: int
+    capital: bool
+    mark: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Talk:
+    """A transcript as tokens, cut into sentences and clauses (both half-open, in order)."""
+
+    transcript: Transcript
+    tokens: tuple[Token, ...]
+    texts: tuple[str, ...]
+    punctuated: bool
+    sentences: tuple[tuple[int, int], ...]
+    clauses: tuple[tuple[int, int], ...]
+
+    def sentence(self, index: int) -> tuple[int, int]:
+        """The sentence that holds the token at `index`."""
+        return _around(self.sentences, index)
+
+    def clause(self, index: int) -> tuple[int, int]:
+        """The clause that holds the token at `index`."""
+        return _around(self.clauses, index)
+
+    def sentence_number(self, index: int) -> int:
+        """Which sentence the token at `index` is in, from 0."""
+        return max(0, bisect_right(self.sentences, (index, len(self.tokens) + 1)) - 1)
+
+    def between(self, start: int, end: int, wanted: Sequence[str]) -> bool:
+        """Whether a mark of `wanted` stands after one of the tokens start..end-1."""
+        return any(self.tokens[i].mark in wanted for i in range(max(start, 0), end))
+
+
+def _around(spans: tuple[tuple[int, int], ...], index: int) -> tuple[int, int]:
+    return spans[max(0, bisect_right(spans, (index, 1 << 60)) - 1)]
+
+
+@cache
+def _tokenizer() -> Tokenizer:
+    return English().tokenizer
+
+
+@lru_cache(maxsize=65536)
+def pieces(raw: str) -> tuple[str, ...]:
+    """The canonical tokens of one written word, without its punctuation.
+
+    >>> pieces("isn't"), pieces("24-11B"), pieces("nine-centimetre"), pieces("55mm")
+    (('is', 'not'), ('24-11b',), ('nine', 'centimetre'), ('55', 'mm'))
+    """
+    core = raw.replace("’", "'").replace("‘", "'").lower().strip(' "“”.,;:!?()[]…*_-–—')  # noqa: RUF001
+    if not core:
+        return ()
+    for sign, spelt in _FRACTIONS.items():
+        core = core.replace(sign, f" {spelt} ")
+    if " " in core:
+        return tuple(piece for part in core.split() for piece in pieces(part))
+    if any(c.isdigit() for c in core):
+        if price := _PRICE.match(core):
+            return ("£", *pieces(price[1]))
+        core = core.rstrip("'")
+        if core.endswith("°") or core.endswith("°c"):
+            return (core.split("°")[0], "degrees")
+        if core.endswith("%"):
+            return (core[:-1], "percent")
+        if core.endswith('"'):
+            return (core[:-1], "inches")
+        if core.endswith("'s"):
+            return (*pieces(core[:-2]), "'s")
+        if unit := _NUMBER_WITH_UNIT.match(core):
+            return (unit[1], unit[2])
+        if hyphen := _NUMBER_HYPHEN_WORD.match(core):
+            return (hyphen[1], *pieces(hyphen[2]))
+        return (core,)
+    found: list[str] = []
+    for part in re.split(r"[-–—/]", core):  # noqa: RUF001
+        if part:
+            found += [_OPENED.get(token.text, token.text) for token in _tokenizer()(part)]
+    if found[:2] == ["gon", "na"]:
+        return ("going", "to")
+    if found[:2] == ["got", "ta"]:
+        return ("got", "to")
+    return tuple(found)
+
+
+def _mark(raw: str) -> str:
+    if raw.lower() in _TITLES:
+        return ""
+    tail = raw[len(raw.rstrip(" \"'”’.,;:!?()[]…-–—")) :]  # noqa: RUF001
+    if "?" in tail:
+        return QUERY
+    if "..." in tail or "…" in tail:
+        return COMMA
+    if "." in tail or "!" in tail:
+        return STOP
+    return COMMA if any(c in tail for c in ",;:-–—)") else ""  # noqa: RUF001
+
+
+def tokenise(transcript: Transcript) -> Talk:
+    """The talk of a transcript. An empty transcript gives an empty talk."""
+    tokens: list[Token] = []
+    line_ends = set(transcript.segment_starts) if transcript.clock.value == "lines" else set()
+    for index, word in enumerate(transcript.words):
+        parts = pieces(word.text)
+        mark = _mark(word.text)
+        if index in line_ends and tokens and tokens[-1].mark != QUERY:
+            tokens[-1] = _marked(tokens[-1], STOP)
+        if not parts:
+            if mark and tokens and tokens[-1].mark == "":
+                tokens[-1] = _marked(tokens[-1], mark)
+            continue
+        capital = word.text.lstrip("\"'“‘(")[:1].isupper()  # noqa: RUF001
+        for part in parts[:-1]:
+            tokens.append(Token(part, index, capital, ""))
+        tokens.append(Token(parts[-1], index, capital, mark))
+    stops = sum(1 for token in tokens if token.mark in (STOP, QUERY))
+    punctuated = stops * _WORDS_PER_STOP >= len(tokens)
+    texts = tuple(token.text for token in tokens)
+    fresh = [i for i in range(len(texts)) if _starts_clause(texts, i)]
+    hard = [i + 1 for i, token in enumerate(tokens) if token.mark in (STOP, QUERY)]
+    commas = [i + 1 for i, token in enumerate(tokens) if token.mark == COMMA]
+    sentence_cuts = hard if punctuated else sorted({*hard, *fresh})
+    return Talk(
+        transcript=transcript,
+        tokens=tuple(tokens),
+        texts=texts,
+        punctuated=punctuated,
+        sentences=_spans(sentence_cuts, len(tokens)),
+        clauses=_spans(sorted({*hard, *commas, *fresh}), len(tokens)),
+    )
+
+
+def _marked(token: Token, mark: str) -> Token:
+    return Token(token.text, token.word, token.capital, mark)
+
+
+def _spans(cuts: list[int], length: int) -> tuple[tuple[int, int], ...]:
+    edges = [0, *[c for c in cuts if 0 < c < length], length]
+    return tuple((a, b) for a, b in zip(edges, edges[1:], strict=False) if b > a)
+
+
+# Where a clause begins without a mark: a subject and its verb, with the word that leads in.
+_LEADS = frozenset(
+    "and but so now right well oh then because cause except only okay ok anyway although though "
+    "while if when which um uh er plus yes no where whereas".split()
+)
+_SUBJECTS = frozenset(
+    "i it he she they we you that this there here these those who nobody everybody".split()
+)
+_VERBS = frozenset(
+    "'s 'm 've 'll 'd 're is was are were has had have will would can could do does did might must "
+    "should looks look goes opened got get put sowed paid make measured think wish want mean know "
+    "never stands opens flowers smells wants needs counted stays started came hangs grows makes "
+    "sits shows took reckon guess suppose bought saw might may lost gave".split()
+)
+_NOUNS = frozenset(
+    "flower flowers bloom blooms blume throat plant head heads leaf leaves bud buds edge eye petals "
+    "truss stem stems foliage habit zone seed pollen mother father mum dad centre scent label "
+    "ground veins".split()
+)
+_DETERMINERS = frozenset("the its his her their each every".split())
+_HOLD_ON = frozenset(
+    "think say reckon suppose guess mean know see believe wish hope if which what that as than like "
+    "because cause since when where while until till of on to in at for with from who and but so "
+    "how whether the a an".split()
+)
+
+
+def _starts_clause(texts: tuple[str, ...], at: int) -> bool:
+    """Whether a new statement begins at the token, going by the words alone."""
+    if at == 0 or texts[at - 1] in _HOLD_ON:
+        return False
+    i = at
+    while i < len(texts) and i - at < 2 and texts[i] in _LEADS:
+        i += 1
+    if i + 1 >= len(texts):
+        return False
+    if texts[i] in _SUBJECTS and texts[i + 1] in _VERBS:
+        return not (i == at and texts[at - 1] in _VERBS - {"is", "was", "know", "mean"})
+    return (
+        i + 2 < len(texts)
+        and texts[i] in _DETERMINERS
+        and texts[i + 1] in _NOUNS
+        and texts[i + 2] in _VERBS
+    )
