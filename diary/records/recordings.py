@@ -239,9 +239,9 @@ def locate(store: Store, recording_id: RecordingId) -> Path:
     path, size = Path(row[0]), row[1]
     if path.is_file():
         return path
-    folders = {Path(p).parent for (p,) in store.db.execute("SELECT path FROM recordings")}
-    folders |= {path.parent.parent}
-    for found in _files(sorted(folder for folder in folders if folder.is_dir())):
+    others = [Path(p).parent for (p,) in store.db.execute("SELECT path FROM recordings")]
+    nearest_first = dict.fromkeys([path.parent, *others, path.parent.parent])
+    for found in _files([folder for folder in nearest_first if folder.is_dir()]):
         if found.stat().st_size == size and content_hash(found) == recording_id:
             with store.db.atomic():
                 store.db.execute(
