@@ -20,31 +20,19 @@ if TYPE_CHECKING:
     from jinja2 import Template
 
 _PICTURES = 3
-_WIDTH = 170  # of a picture on the page, in points of a page 595 wide
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Picture:
-    """A still on the sheet: JPEG bytes, its size in pixels, and when it was."""
+    """A still on the sheet: JPEG bytes, and when it was."""
 
     jpeg: bytes
-    pixels: tuple[int, int]
     caption: str
 
     @property
     def source(self) -> str:
         """The picture as a data URI, so that the page needs no other file."""
         return "data:image/jpeg;base64," + base64.b64encode(self.jpeg).decode("ascii")
-
-    @property
-    def width(self) -> int:
-        """Its width on the page."""
-        return _WIDTH
-
-    @property
-    def height(self) -> int:
-        """Its height on the page, in proportion."""
-        return round(_WIDTH * self.pixels[1] / max(1, self.pixels[0]))
 
 
 def sheet_html(
@@ -119,8 +107,7 @@ def pictures_of(store: Store, page: PlantPage) -> tuple[Picture, ...]:
             continue
         if still is not None:
             day = moment.day.isoformat() if moment.day else "no date"
-            pixels = (still.width, still.height)
-            found.append(Picture(jpeg=still.jpeg, pixels=pixels, caption=day))
+            found.append(Picture(jpeg=still.jpeg, caption=day))
     return tuple(found)
 
 

@@ -146,7 +146,7 @@ def jpeg() -> bytes:
 
 
 def test_the_pdf_holds_the_words_and_the_pictures(sheet: PlantSheet) -> None:
-    picture = Picture(jpeg=jpeg(), pixels=(64, 48), caption="2031-05-18")
+    picture = Picture(jpeg=jpeg(), caption="2031-05-18")
     html = sheet_html(sheet, NAMES, (picture,) * 3)
     reader = PdfReader(io.BytesIO(sheet_pdf(html, sheet.title)))
     text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
