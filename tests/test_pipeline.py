@@ -51,7 +51,7 @@ The bloom is about four and a half centimetres across, and that's a keeper.
 Next is 23-05.
 
 00:18.000 --> 00:24.000
-A soft salmon pink. That'll go on the compost.
+A soft salmon pink. This one's for the compost.
 """
 
 

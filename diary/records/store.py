@@ -5,8 +5,10 @@ A folder is one diary: `diary.sqlite` (WAL, foreign keys on, strict tables), `pr
 """
 
 import sqlite3
+import time
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from functools import cache
 from pathlib import Path
 
 import sqlite_utils
@@ -16,6 +18,7 @@ from diary.records.migrations import MIGRATIONS
 
 DATABASE_NAME = "diary.sqlite"
 BUSY_MS = 20_000  # how long one program waits for another that is writing
+_RACE = ("database is locked", "already exists", "UNIQUE constraint failed: _sqlite_migrations")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,40 +53,52 @@ def open_store(folder: Path, *, create: bool = True) -> Store:
     path = folder / DATABASE_NAME
     if not create and not path.is_file():
         raise StoreError(f"{folder}: no diary here yet. Add a recording first: diary add FILE")
-    connection: sqlite3.Connection | None = None
+    give_up_at = time.monotonic() + BUSY_MS / 1000
+    while True:
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+            return Store(folder=folder, db=_opened(path))
+        except (OSError, sqlite3.Error) as error:
+            # two programs may begin or migrate one diary at once: the later waits
+            if any(sign in str(error) for sign in _RACE) and time.monotonic() < give_up_at:
+                time.sleep(0.05)
+                continue
+            raise StoreError(
+                f"{path}: the diary cannot be opened ({error}). "
+                "Check that the folder may be written to, or choose another with --diary FOLDER."
+            ) from error
+
+
+def _opened(path: Path) -> sqlite_utils.Database:
+    connection = sqlite3.connect(path, timeout=BUSY_MS / 1000)
     try:
-        folder.mkdir(parents=True, exist_ok=True)
-        connection = sqlite3.connect(path, timeout=BUSY_MS / 1000)
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("PRAGMA journal_mode = WAL")
         # WAL with FULL: a commit survives the loss of power, not only of the program
         connection.execute("PRAGMA synchronous = FULL")
         db = sqlite_utils.Database(connection)
-        _migrate(db, folder)
-    except (OSError, sqlite3.Error) as error:
-        if connection is not None:
-            connection.close()
-        raise StoreError(
-            f"{path}: the diary cannot be opened ({error}). "
-            "Check that the folder may be written to, or choose another with --diary FOLDER."
-        ) from error
-    except StoreError:
-        if connection is not None:
-            connection.close()
+        _migrate(db, path.parent)
+    except BaseException:
+        connection.close()
         raise
-    return Store(folder=folder, db=db)
+    return db
+
+
+@cache
+def _known_migrations() -> frozenset[str]:
+    # on an empty database every migration we know is pending
+    return frozenset(step.name for step in MIGRATIONS.pending(sqlite_utils.Database(memory=True)))
 
 
 def _migrate(db: sqlite_utils.Database, folder: Path) -> None:
     applied = {migration.name for migration in MIGRATIONS.applied(db)}
-    # on an empty database every migration we know is pending
-    known = {step.name for step in MIGRATIONS.pending(sqlite_utils.Database(memory=True))}
+    known = _known_migrations()
     if applied - known:
         raise StoreError(
             f"{folder / DATABASE_NAME}: written by a newer version of this program "
             f"({', '.join(sorted(applied - known))}). Install that version to open it."
         )
-    if not MIGRATIONS.pending(db):
+    if applied == known:
         return
     if applied:
         backup(db, folder)

@@ -1,6 +1,8 @@
 """From the first released schema to the present one, with corrections in it."""
 
 import sqlite3
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -116,3 +118,15 @@ def test_migrations_are_listed_once() -> None:
     names = [step.name for step in MIGRATIONS.pending(sqlite_utils.Database(memory=True))]
     assert names == sorted(names)
     assert names[0] == "m001_precious"
+
+
+def test_programs_that_begin_one_diary_at_once_all_get_it(tmp_path: Path) -> None:
+    begin = (
+        "import sys; from pathlib import Path; from diary.records.store import open_store; "
+        "open_store(Path(sys.argv[1]))"
+    )
+    command = [sys.executable, "-c", begin, str(tmp_path / "diary")]
+    started = [subprocess.Popen(command, stderr=subprocess.PIPE) for _ in range(4)]
+    told = [one.communicate()[1].decode() for one in started]
+    assert [one.returncode for one in started] == [0] * 4, told
+    assert MIGRATIONS.pending(open_store(tmp_path / "diary").db) == []
