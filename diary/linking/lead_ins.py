@@ -14,7 +14,7 @@ from diary.reading.scope import cues
 _FILLERS = frozenset(
     "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
     "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
-    "father mother mum dad sister brother for today up down along in hi ha hmm again it".split()
+    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm again".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -40,6 +40,7 @@ _SHOW_VERBS = frozenset(
 )
 _GUESSES = frozenset({"could", "might", "may", "perhaps", "either", "maybe", "possibly", "think"})
 _MOST_WORDS = 16
+_SHORT_OPENING = 6  # words before a lead-in that still count as the head of a sentence
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +51,7 @@ class LeadIn:
     any: bool
     at_head: bool  # it begins a sentence (or the plant itself does)
     shown: bool  # "this is", "here's", "label says"
+    presented: bool  # "this", "here" or "next" is among its words
     moved: bool  # "next to it", "the one behind"
     came_back: bool  # "back to"
     numbered: bool  # "number", "plant"
@@ -76,7 +78,9 @@ class LeadIns:
             for found in vocabulary.cues[kind].find(talk.texts):
                 self._kinds.setdefault(found.end, []).append((found.start, kind))
         self.returns: tuple[Found, ...] = tuple(cues(talk, vocabulary, "return"))
-        self._compared = {f.end for f in vocabulary.cues["compared"].find(talk.texts)}
+        self._compared: dict[int, int] = {}
+        for found in vocabulary.cues["compared"].find(talk.texts):
+            self._compared[found.end] = max(found.end - found.start, self._compared.get(found.end, 0))
         self.moves: tuple[Move, ...] = tuple(
             Move(start=f.start, end=f.end, plain=_plain(talk.texts[f.start : f.end]))
             for f in cues(talk, vocabulary, "movement")
@@ -89,15 +93,7 @@ class LeadIns:
         kinds: list[str] = []
         words: list[str] = []
         floor = max(0, at - _MOST_WORDS, talk.sentence(at)[0] if talk.punctuated else 0)
-        if talk.punctuated and floor and talk.sentence(at)[0] == floor and at - floor <= 2:
-            floor = max(0, at - _MOST_WORDS)
         while start > floor:
-            if (
-                talk.tokens[start - 1].mark in (".", "?")
-                and start != at
-                and not _short_lead(talk.texts, start, at)
-            ):
-                break
             phrase = self._best_ending(start, floor)
             if phrase is not None:
                 kinds.append(phrase[1])
@@ -116,18 +112,19 @@ class LeadIns:
                 start -= 1
             else:
                 break
-            if talk.tokens[start - 1].mark in (".", "?") if start else False:
-                break
         sentence = talk.sentence(at)[0]
         clause = talk.clause(at)[0]
-        shown = any(w in _SHOW_VERBS for w in words) and any(k == "intro" for k in kinds)
+        shown = (any(w in _SHOW_VERBS for w in words) and any(k == "intro" for k in kinds)) or (
+            talk.texts[at - 1 : at] in (("is",), ("'s",)) and not talk.tokens[at - 1].mark
+        )
         return LeadIn(
             start=start,
             any=bool(kinds),
             at_head=start <= sentence
             or (not talk.punctuated and start <= clause)
-            or (shown and start <= clause),
+            or (shown and (start <= clause or start - sentence <= _SHORT_OPENING)),
             shown=shown,
+            presented=bool({"this", "here", "next", "first", "last"} & set(words)),
             moved="movement" in kinds,
             came_back="return" in kinds,
             numbered=at > 0 and talk.texts[at - 1] in ("number", "plant", "seedling"),
@@ -153,8 +150,11 @@ class LeadIns:
         return ""
 
     def compared(self, at: int) -> bool:
-        """Whether a phrase of comparison ends right before the token."""
-        return at in self._compared
+        """Whether a phrase of comparison ends right before the token ("starting with" is none)."""
+        if at not in self._compared:
+            return False
+        longest = max((at - start for start, _ in self._kinds.get(at, ())), default=0)
+        return longest <= self._compared[at]
 
     def guessed(self, at: int) -> bool:
         """Whether the plant is only a guess: "could be 23 80"."""
@@ -194,31 +194,15 @@ class LeadIns:
         return start
 
 
-def _short_lead(texts: tuple[str, ...], start: int, at: int) -> bool:
-    return at - start <= 1
+_PLACES = frozenset({"behind", "beside", "next", "along", "end", "after", "front", "corner", "under", "below", "above"})
 
 
 def _plain(words: tuple[str, ...]) -> bool:
     """Moving words that can stand for a plant: "the one behind it", "its neighbour"."""
-    return (
-        bool(
-            {
-                "one",
-                "neighbour",
-                "neighbor",
-                "fella",
-                "fellow",
-                "chap",
-                "lady",
-                "girl",
-                "stray",
-                "beauty",
-            }
-            & set(words)
-        )
-        and words[0] not in ("then", "next")
-        or words in (("and", "another"),)
-    )
+    if words[:1] == ("its",):
+        return bool({"neighbour", "neighbor", "companion", "friend"} & set(words))
+    another = words in (("and", "another"), ("another", "one"))
+    return another or ("one" in words and bool(_PLACES & set(words)))
 
 
 def lead_ins(mentions: Mentions) -> LeadIns:

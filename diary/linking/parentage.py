@@ -147,34 +147,26 @@ def _planned(mentions: Mentions, at: int) -> bool:
 
 
 def _before_cues(mentions: Mentions) -> Iterator[Statement]:
-    """ "mother was A", "seedling of A", "the pollen came off B"."""
+    """ "mother was A", "seedling of A", "the pollen came off B"; the longest cue decides."""
     texts = mentions.talk.texts
-    for trait in ("seed_parent", "pollen_parent"):
-        for cue in _cue_list(mentions, f"{trait} before"):
-            if (
-                mentions.talk.between(cue.end - 1, cue.end, (".", "?"))
-                or mentions.masked[cue.start]
-            ):
-                continue
-            vague = tuple(texts[cue.start : cue.end]) in _VAGUE_CUES
-            operand = after(mentions, cue.end, unknown=not vague)
-            if (
-                operand is None
-                or not _known(operand)
-                or not _asserted(mentions, cue.start, operand.end)
-            ):
-                continue
-            if (
-                cue.start
-                and texts[cue.start - 1] in ("no", "as", "good", "another", "great")
-                and trait == "seed_parent"
-                and operand.ref is None
-            ):
-                continue
-            if _planned(mentions, cue.start):
-                continue
-            score = 0.75 if vague else 0.95 if operand.ref is not None else 0.85
-            yield _parent(trait, operand, "a parent named after its role", score)
+    found = [
+        (cue, trait)
+        for trait in ("seed_parent", "pollen_parent")
+        for cue in _cue_list(mentions, f"{trait} before")
+    ]
+    for cue, trait in sorted(found, key=lambda item: item[0].start - item[0].end):
+        if mentions.talk.between(cue.end - 1, cue.end, (".", "?")) or mentions.masked[cue.start]:
+            continue
+        vague = tuple(texts[cue.start : cue.end]) in _VAGUE_CUES
+        operand = after(mentions, cue.end, unknown=not vague)
+        if operand is None or not _known(operand):
+            continue
+        if not _asserted(mentions, cue.start, operand.end) or _planned(mentions, cue.start):
+            continue
+        if operand.ref is None and texts[cue.start - 1 : cue.start] in (("no",), ("as",), ("good",), ("another",)):
+            continue
+        score = 0.75 if vague else 0.95 if operand.ref is not None else 0.85
+        yield _parent(trait, operand, "a parent named after its role", score)
 
 
 def _selfed(mentions: Mentions) -> Iterator[Statement]:

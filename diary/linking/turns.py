@@ -47,6 +47,7 @@ _SHOWN_AFTER = (
     ("which", "is", "this"),
     ("comes", "next"),
 )
+_LONG_OPENING, _SHORT_OPENING = 18, 8
 _NEW_ONE = frozenset(
     {
         "another",
@@ -145,13 +146,29 @@ def _numbered_or_named(
     parents: tuple[Statement, ...],
     state: _State,
 ) -> Turn | None:
-    if ref.start in taken or _UNSAID & mentions.scopes.habits(ref.start):
+    if ref.start in taken or _not_meant(mentions, ref):
         if not (_shown_after(mentions, ref) and ref.is_number and not ref.cut):
             return None
     lead = leads.before(ref.start)
     if ref.is_number:
         return _number(mentions, ref, lead, leads, parents, state)
     return _name(mentions, ref, lead, leads, state)
+
+
+_SMALL = frozenset("the a an this that is be to it was number again even quite with confused mixed mix up actually one ones".split())
+
+
+def _not_meant(mentions: Mentions, ref: Ref) -> bool:
+    """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
+    texts = mentions.talk.texts
+    for scope in mentions.scopes.by_token[ref.start]:
+        if scope.habit is Habit.DENIAL:
+            between = texts[scope.cue + 1 : ref.start]
+            if all(t in _SMALL or t == "not" for t in between):
+                return True
+        elif scope.habit in _UNSAID:
+            return True
+    return False
 
 
 def _number(
@@ -189,12 +206,12 @@ def _number(
     if compared and not _shown_after(mentions, ref):
         return None
     if ref.cut is None and not head:
-        loose = not mentions.talk.punctuated and on_record and not leads.guessed(ref.start)
+        loose = _first_of_sentence(mentions, ref)
         if not (lead.shown or lead.came_back or lead.numbered or loose):
             return None
     if leads.guessed(ref.start):
         return None
-    if not on_record and ref.cut is None and not (lead.any or head):
+    if not on_record and ref.cut is None and not (lead.any or head or _after_is(mentions, ref)):
         return None
     if not on_record and score < 0.55 and not (lead.numbered or lead.shown):
         return None
@@ -214,9 +231,24 @@ def _number(
         else 0.85
     )
     return Turn(
-        at=lead.start, said=ref.start, plant=plant, score=round(min(certainty, 0.99), 3), rule=rule,
+        at=_opening(mentions, lead.start), said=ref.start, plant=plant, score=round(min(certainty, 0.99), 3), rule=rule,
         runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
     )  # fmt: skip
+
+
+def _after_is(mentions: Mentions, ref: Ref) -> bool:
+    return mentions.talk.texts[max(0, ref.start - 1) : ref.start] in (("is",), ("'s",), ("number",), ("are",))
+
+
+def _first_of_sentence(mentions: Mentions, ref: Ref) -> bool:
+    start = mentions.talk.sentence(ref.start)[0]
+    return not any(start <= r.start < ref.start and r.cut is None for r in mentions.refs)
+
+
+def _opening(mentions: Mentions, at: int) -> int:
+    """Where the sentence begins that brings a plant in, if that is near."""
+    start = mentions.talk.sentence(at)[0]
+    return start if at - start <= (_LONG_OPENING if mentions.talk.punctuated else _SHORT_OPENING) else at
 
 
 def _described_next(mentions: Mentions, ref: Ref) -> bool:
@@ -256,8 +288,7 @@ def _is_parent_of_current(
     since = state.shown[-1][1]
     if any(s.value == number and s.start >= since for s in parents):
         return True
-    known = mentions.numbers.seedling(state.current.number or "")
-    return known is not None and number in (known.seed_parent, known.pollen_parent)
+    return False
 
 
 def _shown_after(mentions: Mentions, ref: Ref) -> bool:
@@ -288,7 +319,7 @@ def _name(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, state: _St
         else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
     )
     return Turn(
-        at=lead.start, said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
+        at=_opening(mentions, lead.start), said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
         rule="a named plant shown", runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
     )  # fmt: skip
 
@@ -401,6 +432,8 @@ def _came_back(mentions: Mentions, at: int, leads: LeadIns, state: _State) -> Tu
     """ "back to the pink one": a plant shown before, pointed at by its looks."""
     found = next(r for r in leads.returns if r.start == at)
     texts = mentions.talk.texts
+    if "back" not in texts[found.start : found.end]:
+        return None
     rest = texts[found.end : found.end + 9]
     if (
         not rest

@@ -57,7 +57,7 @@ class Mentions:
             f
             for f in found
             if not any(
-                f.label == label and f.start < end and f.end > start
+                f.label == label and f.start < end and start < f.end <= end
                 for start, end, label in exceptions
             )
         ]

@@ -143,7 +143,7 @@ def _best(
     for spelling in pool:
         if len(words) > len(spelling.words) + _MOST_EXTRA_WORDS:
             continue
-        if spelling.letters != letters and (
+        if len(words) < len(spelling.words) and (
             spelling.letters.startswith(letters) or spelling.letters.endswith(letters)
         ):
             continue  # a part of a name is not the name

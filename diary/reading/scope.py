@@ -139,6 +139,10 @@ def _to_turning(talk: Talk, start: int) -> int:
     return stop
 
 
+_ASKING = frozenset({"what", "which", "why", "who", "how", "where"})
+_ANSWERING = frozenset({"and", "so", "but", "now", "or", "well"})
+
+
 def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     """ "Is it scented?"; not the tag of "it's leggy, isn't it?"."""
     found = []
@@ -163,6 +167,8 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue  # a tag
         else:
             before = talk.texts[cue.start - 1] if cue.start else ""
+            if talk.texts[cue.start] in _ASKING and start != cue.start and before not in _ANSWERING:
+                continue
             if stop - cue.end < 2 or before in (
                 "what",
                 "that",

@@ -194,6 +194,8 @@ def _number_at(
     texts = talk.texts
     if at > 0 and texts[at - 1] in ("£", "$"):
         return None
+    if texts[at] == "one" and at > 0 and texts[at - 1] in _ONE_IS_PRONOUN:
+        return None
     pieces = list(_pieces(talk, at))
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
@@ -260,6 +262,10 @@ def _cut_short(
     return None
 
 
+# "last one, twenty-three twenty-three": here "one" is no part of a number.
+_ONE_IS_PRONOUN = frozenset(
+    "last this next that first another the which final new other only end each every good nice big little no".split()
+)
 _NO_NUMBER_ALONE = frozenset({("one",), ("a",), ("zero",), ("one", "oh")})
 
 

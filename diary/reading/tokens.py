@@ -201,10 +201,45 @@ _HOLD_ON = frozenset(
 )
 
 
+# Openings that move the talk on: "next door is", "oh back to", "and last one for today".
+_OPENINGS = (
+    ("oh",), ("okay",), ("ok",), ("anyway",), ("then",), ("next",), ("and", "then"), ("now", "then"), ("last", "one"),
+    ("last", "up"), ("and", "last"), ("first", "up"), ("so", "the"), ("and", "the"), ("then", "the"), ("so", "first"),
+    ("so", "starting"), ("so", "back"), ("right", "then"), ("and", "next"), ("and", "down"), ("and", "back"), ("moving", "on"),
+    ("hang", "on"), ("hold", "on"), ("so", "next"), ("and", "on"), ("on", "to"), ("all", "right"), ("and", "over"), ("and", "up"),
+    ("the", "one", "beside"), ("the", "one", "behind"), ("the", "one", "next"), ("the", "one", "after"), ("the", "one", "along"),
+    ("its", "neighbour"), ("its", "neighbor"), ("this", "one", "'s"), ("that", "one", "'s"), ("this", "one", "has"), ("this", "one", "is"),
+    ("i", "counted"), ("careful",), ("let", "me"), ("one", "more", "thing"), ("very", "like"), ("back", "to"), ("and", "this", "one"),
+    ("and", "behind"), ("and", "beside"), ("and", "one"), ("now", "the"), ("but", "the"), ("and", "here"), ("up", "on"), ("down", "on"),
+)  # fmt: skip
+_NO_OPENING_AFTER = frozenset(
+    "the its his her very and so now right then back is 's was by up even only just since until till about a my that well "
+    "i move moving went go going along straight with this over carry keep keeping get got".split()
+)
+_RANKED = frozenset({"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"})
+
+
+def _turns_on(texts: tuple[str, ...], at: int) -> bool:
+    if texts[at - 1] in _NO_OPENING_AFTER:
+        return False
+    for words in _OPENINGS:
+        if texts[at : at + len(words)] == words:
+            if words[-1] == "the" and texts[at + 2 : at + 3] and texts[at + 2] not in _RANKED:
+                return False
+            return True
+    return False
+
+
 def _starts_clause(texts: tuple[str, ...], at: int) -> bool:
     """Whether a new statement begins at the token, going by the words alone."""
-    if at == 0 or texts[at - 1] in _HOLD_ON:
+    if at == 0:
         return False
+    if _turns_on(texts, at):
+        return True
+    if texts[at - 1] in _HOLD_ON:
+        return False
+    if texts[at] == "looks" and texts[at - 1] not in _SUBJECTS | _NOUNS | _LEADS | {"one"}:
+        return True
     i = at
     while i < len(texts) and i - at < 2 and texts[i] in _LEADS:
         i += 1
