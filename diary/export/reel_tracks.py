@@ -12,6 +12,7 @@ import numpy as np
 import numpy.typing as npt
 
 from diary.errors import MediaError
+from diary.export.fonts import font_files
 from diary.export.reel import Shot
 from diary.media.opening import opened
 
@@ -190,7 +191,8 @@ def _card(title: str, said: str, size: tuple[int, int]) -> npt.NDArray[np.uint8]
 
     card = Image.new("RGB", size, "#24301f")
     draw = ImageDraw.Draw(card)
-    large, small = (ImageFont.load_default(size=size[1] // part) for part in (12, 18))
+    face = str(font_files()[""])
+    large, small = (ImageFont.truetype(face, size[1] // part) for part in (12, 18))
     draw.multiline_text((size[0] // 16, size[1] // 8), title, font=large, fill="#ffffff")
     draw.multiline_text((size[0] // 16, size[1] // 2), said, font=small, fill="#d8e0d0")
     return np.asarray(card)

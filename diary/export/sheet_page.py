@@ -5,10 +5,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from diary.errors import MediaError, NotFound
+from diary.export.fonts import font_files
 from diary.export.sheet import PlantSheet, plant_sheet
 from diary.insight.overview import Overview, overview
 from diary.records.pages import PlantPage, plant_page
@@ -67,7 +67,7 @@ def sheet_pdf(html: str, title: str) -> bytes:
     document = FPDF(format="A4")
     document.set_title(title)
     document.set_creator("diary")
-    for style, path in _fonts().items():
+    for style, path in font_files().items():
         document.add_font("Sheet", style, path)
     document.set_font("Sheet", size=10)
     document.set_auto_page_break(True, margin=15)
@@ -82,13 +82,6 @@ def sheet_pdf(html: str, title: str) -> bytes:
         },
     )
     return bytes(document.output())
-
-
-def _fonts() -> dict[str, Path]:
-    """The four faces of the font that comes as a package (SIL Open Font License)."""
-    folder = Path(str(files("fontpkg_fira_sans"))) / "files"
-    faces = {"": "Regular", "B": "Bold", "I": "Italic", "BI": "BoldItalic"}
-    return {style: folder / f"FiraSans-{face}.ttf" for style, face in faces.items()}
 
 
 def pictures_of(store: Store, page: PlantPage) -> tuple[Picture, ...]:
