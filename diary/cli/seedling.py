@@ -95,18 +95,18 @@ def _said(one: object) -> str:
 
 
 def _mark(record: "Record") -> str:
+    from diary.records.wording import value_words
+
     marks = []
     if record.hedged:
         marks.append("about")
     if record.band.value != "sure":
         marks.append(record.band.value)
-    if record.origin.value == "corrected":
-        heard = record.heard
-        marks.append(
-            f"corrected; heard {heard.value}"
-            if heard and heard.value != record.value
-            else "checked"
-        )
+    heard = record.heard
+    if record.origin.value == "corrected" and heard and heard.value != record.value:
+        marks.append(f"corrected; heard {value_words(heard.value, heard.unit, heard.modifiers)}")
+    elif record.origin.value == "corrected":
+        marks.append("checked")
     elif record.origin.value == "added":
         marks.append("added")
     return f"  [{', '.join(marks)}]" if marks else ""

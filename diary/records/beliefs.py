@@ -8,6 +8,7 @@ from statistics import median
 
 from diary.linking.document import Band, Value
 from diary.records.record import Moment, Origin, Record
+from diary.records.wording import value_words
 
 # Sizes that stay as they are once grown: several measurements give their median.
 SETTLED = frozenset({"bloom_diameter", "head_diameter", "stem_length", "leaf_width"})
@@ -124,7 +125,7 @@ def _measured(trait: str, said: list[Record]) -> Belief:
     else:
         middle = median(numbers)
         value = int(middle) if middle == int(middle) else middle
-        listed = ", ".join(_number(number) for number in numbers)
+        listed = ", ".join(value_words(number) for number in numbers)
         belief = _belief(
             said,
             said[-1],
@@ -201,8 +202,8 @@ def _reason(agreeing: list[Record]) -> tuple[Why, str]:
     if any(_by_hand(record) for record in agreeing):
         own = [record for record in agreeing if _by_hand(record)][-1]
         if own.heard is not None and own.heard.value != own.value:
-            unit = f" {own.heard.unit}" if own.heard.unit == "mm" else ""
-            return Why.CORRECTED, f"your correction (heard: {own.heard.value}{unit})"
+            heard = value_words(own.heard.value, own.heard.unit, own.heard.modifiers)
+            return Why.CORRECTED, f"your correction (heard: {heard})"
         added = own.origin is Origin.ADDED
         return Why.CORRECTED, "you added it" if added else "you checked it"
     if len(agreeing) > 1:
@@ -239,15 +240,8 @@ def _with_conflict(belief: Belief, conflict: str, against: Sequence[Record]) -> 
     )
 
 
-def _number(number: float) -> str:
-    return f"{number:g}"
-
-
 def _said(record: Record) -> str:
-    value = record.value if isinstance(record.value, str) else _number(float(record.value))
-    unit = f" {record.unit}" if record.unit == "mm" else ""
-    words = " ".join((*record.modifiers, f"{value}{unit}"))
-    return f"{words} {_on(record)}"
+    return f"{value_words(record.value, record.unit, record.modifiers)} {_on(record)}"
 
 
 def _on(record: Record) -> str:
