@@ -114,3 +114,9 @@ def make_sheet(
     names: dict[str, str] = {walk.recording.id: walk.recording.name for walk in seen.walks}
     stills = pictures_of(store, page) if pictures else ()
     return sheet, sheet_html(sheet, names, stills)
+
+
+def file_stem(title: str) -> str:
+    """A plant's title as the name of a file: "R23/104" gives "R23-104"."""
+    kept = "".join(letter if letter.isalnum() or letter in "-_. '" else "-" for letter in title)
+    return kept.strip(" .-") or "plant"

@@ -178,3 +178,9 @@ def plant_list(overview: Overview, name: str, *, on: date) -> PlantList:
 def all_lists(overview: Overview, *, on: date) -> tuple[PlantList, ...]:
     """Every list, in the order of `LIST_NAMES`."""
     return tuple(plant_list(overview, name, on=on) for name in LIST_NAMES)
+
+
+def reference_day(overview: Overview, today: date) -> date:
+    """The day lists are made for: today, or the last walk's if the clock is behind it."""
+    days = (walk.recording.recorded for walk in overview.walks)
+    return max((day for day in days if day is not None and day > today), default=today)
