@@ -7,7 +7,7 @@ at the end ("that's the first bench done, and the kettle is on") belongs to no c
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from diary.linking.turns import Turn
+from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions
 from diary.reading.scope import cues
 

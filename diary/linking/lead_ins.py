@@ -99,7 +99,7 @@ class LeadIns:
                 kinds.append(phrase[1])
                 words += talk.texts[phrase[0] : start]
                 start = phrase[0]
-            elif talk.texts[start - 1] in _FILLERS and talk.tokens[start - 1].mark not in (
+            elif talk.texts[start - 1] in _FILLERS | {"is", "'s", "are", "that"} and talk.tokens[start - 1].mark not in (
                 ".",
                 "?",
             ):
@@ -155,6 +155,11 @@ class LeadIns:
             return False
         longest = max((at - start for start, _ in self._kinds.get(at, ())), default=0)
         return longest <= self._compared[at]
+
+    def moved_before(self, at: int) -> bool:
+        """Whether a phrase of moving on stands before the token in its sentence."""
+        start = self._mentions.talk.sentence(at)[0]
+        return any(start <= m.start < at for m in self.moves)
 
     def guessed(self, at: int) -> bool:
         """Whether the plant is only a guess: "could be 23 80"."""

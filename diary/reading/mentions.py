@@ -28,6 +28,7 @@ class Ref:
     is_number: bool
     on_record: bool
     cut: tuple[tuple[str, ...], str] | None = None
+    explicit: bool = False  # said with its letters, separators or "number"
     runner_up: str | None = None
     runner_up_score: float | None = None
 
@@ -105,7 +106,7 @@ def _refs(names: Sequence[NameHeard], numbers: Sequence[NumberHeard]) -> tuple[R
                 title=n.number,
                 score=n.score,
                 is_number=True,
-                on_record=n.on_record,
+                on_record=n.on_record, explicit=n.explicit,
                 cut=n.cut,
                 runner_up=n.runner_up,
                 runner_up_score=n.runner_up_score,

@@ -59,6 +59,7 @@ class NumberHeard:
     runner_up: str | None = None
     runner_up_score: float | None = None
     cut: tuple[tuple[str, ...], str] | None = None
+    explicit: bool = False  # said with its letters, separators, or the word "number"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,15 +140,23 @@ def _number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
         serial is None
         or serial.end >= len(texts)
         or texts[serial.end] != "of"
-        or i == at
-        and not _ORDINAL
     ):
         return None
     j = serial.end + 1
+    if texts[j : j + 2] == ("the", "same") and i > at:
+        return NumberHeard(
+            start=at, end=j + 2, number="", score=PLAUSIBLE, on_record=False, explicit=True,
+            cut=((str(int(serial.value)),), ""),
+        )  # fmt: skip
     if j < len(texts) and texts[j] == "the":
         j += 1
+    if j < len(texts) and any(texts[j].upper() in shape.prefixes for shape in system.shapes):
+        j += 1
     lead, end = _batch(texts, j)
-    if lead is None or (i == at and texts[j - 1] != "the"):
+    if lead is None or serial.value == 1 and i == at:
+        return None
+    year_last = any(shape.groups == 2 and _year_column(shape) == 1 for shape in system.shapes)
+    if i == at and texts[j - 1] != "the" and not year_last:
         return None
     best: NumberHeard | None = None
     for shape in system.shapes:
@@ -161,7 +170,11 @@ def _number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
         known = system.seedling(number) is not None
         score = ON_RECORD if known else NEAR_RECORD
         if best is None or score > best.score:
-            best = NumberHeard(start=at, end=end, number=number, score=score, on_record=known)
+            best = NumberHeard(
+                start=at, end=end, number=number, score=score, on_record=known, explicit=True
+            )
+    if best is not None and i == at and texts[j - 1] != "the" and not best.on_record:
+        return None
     return best
 
 
@@ -313,14 +326,11 @@ def _pieces(talk: Talk, at: int) -> Iterator[_Piece]:
             yield _Piece("digits", "0", i + 1)
             i += 1
         elif text in ONES or text in TENS:
-            number = whole(texts, i)
+            apart = bool(talk.tokens[i].mark)  # "thirty, three-oh" is no thirty-three
+            number = whole(texts[: i + 1] if apart else texts, i)
             assert number is not None
-            if number.value >= 100:
-                yield _Piece("digits", str(int(number.value)), number.end)
-                i = number.end
-            else:
-                yield _Piece("digits", str(int(number.value)), number.end)
-                i = number.end
+            yield _Piece("digits", str(int(number.value)), number.end)
+            i = number.end
         elif text in _SEPARATORS and i > at:
             yield _Piece("sep", "-", i + 1)
             i += 1
@@ -414,7 +424,7 @@ def _fits(
                 end=end,
                 number=known.number if known else written,
                 score=round(score - penalty - cost, 3),
-                on_record=known is not None,
+                on_record=known is not None, explicit=bool(letters or suffix or any(p.kind == "sep" for p in run)),
             )  # fmt: skip
         )
     return found

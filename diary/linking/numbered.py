@@ -1,0 +1,208 @@
+"""Turning to a plant by its number or its name."""
+
+from diary.linking.document import Plant, PlantKind
+from diary.linking.lead_ins import LeadIn, LeadIns
+from diary.linking.statement import Statement
+from diary.linking.walk import UNSAID, Turn, Walk
+from diary.reading.mentions import Mentions, Ref
+from diary.reading.scope import Habit
+
+_NOT_AFTER_NAME = frozenset(
+    "'s crossed by times with as pollen selfed seedling x cross and on had gave was were carried threw itself".split()
+)
+_SHOWN_AFTER = (
+    ("next",), ("is", "next"), ("here",), ("over", "here"), ("is", "this", "one"), ("which", "is", "this"), ("comes", "next"),
+    ("there", "we", "are"), ("here", "we", "are"), ("now",), ("again",),
+)  # fmt: skip
+_SMALL = frozenset(
+    "the a an this that is be to it was number again even quite with confused mixed mix up actually one ones".split()
+)
+_LONG_OPENING, _SHORT_OPENING, _FAR_OPENING = 18, 8, 13
+_OPENERS = frozenset({"so", "now", "and", "then", "right", "okay", "this", "that", "last", "next", "first", "see", "wait"})
+_OPENED = frozenset({"this", "that", "the", "here", "over", "down", "up", "at", "on", "in", "behind", "next", "last", "first", "we", "these", "one", "there", "under", "beside", "now", "before"})
+
+
+def numbered_turn(
+    mentions: Mentions,
+    ref: Ref,
+    leads: LeadIns,
+    taken: set[int],
+    parents: tuple[Statement, ...],
+    walk: Walk,
+) -> Turn | None:
+    """The turn that a number makes, or none."""
+    shown_after = _shown_after(mentions, ref) and ref.cut is None
+    if (ref.start in taken or _set_aside(mentions, ref)) and not (shown_after and _which_is(mentions, ref)):
+        return None
+    lead = leads.before(ref.start)
+    if leads.compared(ref.start) and not (lead.shown or lead.came_back or _which_is(mentions, ref)):
+        return None
+    if leads.guessed(ref.start):
+        return None
+    number, score, on_record = ref.title, ref.score, ref.on_record
+    if ref.cut is not None:
+        completed = _completed(mentions, ref, lead, walk)
+        if completed is None:
+            return None
+        number, on_record = completed
+        score = 0.9 if on_record else 0.7
+        if not _cut_turns(mentions, ref, lead, on_record):
+            return None
+    elif not (lead.at_head or shown_after or lead.shown or lead.came_back or lead.numbered or _first(mentions, ref)):
+        return None
+    elif not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit):
+        return None
+    elif not on_record and score < 0.55 and not (lead.numbered or lead.shown):
+        return None
+    firm = lead.shown or lead.came_back or lead.numbered or lead.moved
+    if _is_parent_here(number, parents, walk) and not firm and not _alone(mentions, ref):
+        return None
+    if ref.cut is not None:
+        rule = "a number cut short, completed from the plants just seen"
+    else:
+        rule = "a number brought in" if lead.any else "a number at the head of a sentence"
+    certainty = score * (1.0 if firm else 0.95 if lead.at_head else 0.85)
+    return Turn(
+        at=opening(mentions, lead, ref.start), said=ref.start,
+        plant=Plant(kind=PlantKind.SEEDLING, number=number, on_record=on_record),
+        score=round(min(certainty, 0.99), 3), rule=rule,
+        runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
+    )  # fmt: skip
+
+
+def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
+    """The turn that a name makes: only where the plant is plainly shown."""
+    if ref.start in taken or _set_aside(mentions, ref):
+        return None
+    lead = leads.before(ref.start)
+    talk = mentions.talk
+    rest = talk.texts[ref.end : ref.end + 1]
+    marked = bool(talk.tokens[ref.end - 1].mark)
+    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with"):
+        return None
+    if rest == ("with",) and not marked and not lead.moved:
+        return None
+    if rest == ("and",) and not marked and any(r.start == ref.end + 1 for r in mentions.refs):
+        return None
+    sentence = talk.sentence(ref.start)
+    heads = sentence[0] == lead.start
+    bought = heads and bool(mentions.vocabulary.cues["bought"].find(talk.texts, ref.end, min(sentence[1], ref.end + 14)))
+    next_up = heads and _shown_after(mentions, ref) and rest != ("now",)
+    moved = lead.moved or leads.moved_before(ref.start)
+    if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):
+        return None
+    if leads.compared(ref.start) and not lead.shown:
+        return None
+    known = mentions.numbers.seedlings
+    number = next((s.number for s in known.values() if s.name == ref.title), None)
+    plant = (
+        Plant(kind=PlantKind.SEEDLING, number=number, on_record=True)
+        if number
+        else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
+    )
+    return Turn(
+        at=opening(mentions, lead, ref.start), said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
+        rule="a named plant shown", runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
+    )  # fmt: skip
+
+
+def _set_aside(mentions: Mentions, ref: Ref) -> bool:
+    """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
+    texts = mentions.talk.texts
+    for scope in mentions.scopes.by_token[ref.start]:
+        if scope.habit is Habit.DENIAL:
+            between = texts[scope.cue + 1 : ref.start]
+            if all(t in _SMALL or t == "not" for t in between):
+                return True
+        elif scope.habit in UNSAID:
+            return True
+    return False
+
+
+def _which_is(mentions: Mentions, ref: Ref) -> bool:
+    return mentions.talk.texts[ref.end : ref.end + 3] == ("which", "is", "this")
+
+
+def _shown_after(mentions: Mentions, ref: Ref) -> bool:
+    rest = mentions.talk.texts[ref.end : ref.end + 3]
+    return any(rest[: len(words)] == words for words in _SHOWN_AFTER)
+
+
+def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> bool:
+    """Whether a number cut short is brought in plainly enough."""
+    assert ref.cut is not None
+    if lead.numbered or lead.came_back:
+        return True
+    brought = on_record and (lead.moved or (lead.shown and lead.presented))
+    heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
+    if ref.cut[1]:
+        return brought or lead.moved or (lead.shown and lead.presented) or heads
+    groups = len(ref.cut[0])
+    return brought or (heads and (on_record or groups > 1))
+
+
+def _only_leads(mentions: Mentions, lead: LeadIn, ref: Ref) -> bool:
+    """Nothing but "now", "then", "right" and the like before it in its sentence."""
+    words = mentions.talk.texts[lead.start : ref.start]
+    return all(w in ("now", "then", "next", "right", "okay", "and", "on", "to", "well", "um", "er", "so", "cross", "plant", "number") for w in words)
+
+
+def _ends_there(mentions: Mentions, ref: Ref) -> bool:
+    """A mark after it, or words that go on to show it: "C is the next one", "21 still"."""
+    talk = mentions.talk
+    if talk.tokens[ref.end - 1].mark:
+        return True
+    rest = talk.texts[ref.end : ref.end + 5]
+    return rest[:1] in (("now",), ("next",), ("still",), ("of",), ("i",)) or "next" in rest
+
+
+def _first(mentions: Mentions, ref: Ref) -> bool:
+    start = mentions.talk.sentence(ref.start)[0]
+    return not any(start <= r.start < ref.start and r.cut is None for r in mentions.refs)
+
+
+def _alone(mentions: Mentions, ref: Ref) -> bool:
+    """The number is a sentence of its own, as a note-taker speaks."""
+    start, stop = mentions.talk.sentence(ref.start)
+    return start == ref.start and stop == ref.end
+
+
+def _is_parent_here(number: str, parents: tuple[Statement, ...], walk: Walk) -> bool:
+    """Whether the number was told as a parent of the plant in hand."""
+    if not walk.shown or walk.current is None:
+        return False
+    since = walk.shown[-1][1]
+    return any(s.value == number and s.start >= since for s in parents)
+
+
+def _completed(
+    mentions: Mentions, ref: Ref, lead: LeadIn, walk: Walk
+) -> tuple[str, bool] | None:
+    """The full number, and whether it is on record; the nearest plant seen completes it."""
+    assert ref.cut is not None
+    seen = [*reversed(walk.numbers)]
+    batch = lead.batch
+    if batch:
+        seen = [n for n in mentions.numbers.seedlings if n.startswith(batch.upper())] or seen
+    tried = [c for n in (seen[:1] if batch else seen[:6]) if (c := mentions.numbers.complete(ref.cut, n))]
+    for completed in tried:
+        known = mentions.numbers.seedling(completed)
+        if known is not None:
+            return known.number, True
+    return (tried[0], False) if tried else None
+
+
+def opening(mentions: Mentions, lead: LeadIn, said: int) -> int:
+    """Where the sentence begins that brings a plant in, if that is near."""
+    talk = mentions.talk
+    start = talk.sentence(lead.start)[0]
+    if talk.punctuated:
+        return start if lead.start - start <= _LONG_OPENING else lead.start
+    if not lead.any and not lead.shown and lead.start - start > 2:
+        return lead.start
+    if lead.start - start <= _SHORT_OPENING:
+        return start
+    for i in range(lead.start, max(start, said - _FAR_OPENING), -1):
+        if talk.texts[i - 1] in _OPENERS and talk.texts[i] in _OPENED:
+            return i - 1
+    return lead.start

@@ -1,0 +1,155 @@
+"""Turning to a plant that has no number: said so, moved on to, or gone back to."""
+
+from diary.linking.document import Plant, PlantKind
+from diary.linking.lead_ins import LeadIns
+from diary.linking.walk import UNSAID, Turn, Walk, telling_words
+from diary.reading.mentions import Mentions
+from diary.reading.scope import Habit
+
+# Words near by that show that another plant is meant than the one in hand.
+_NEW_ONE = frozenset(
+    {"another", "behind", "beside", "next", "here", "end", "along", "below", "neighbour", "neighbor"}
+)
+
+
+def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
+    """Whether a number or a shown name follows at once, in this sentence or the next words."""
+    stop = mentions.talk.sentence(at)[1]
+    stop = max(stop, at + 9) if not mentions.talk.punctuated else stop
+    if mentions.talk.punctuated and stop - at < 8 and stop < len(mentions.talk.texts):
+        stop = mentions.talk.sentence(stop)[1]
+    for ref in mentions.refs:
+        if at <= ref.start < stop and (taken is None or ref.start not in taken):
+            if UNSAID & mentions.scopes.habits(ref.start):
+                continue
+            if leads.compared(ref.start) or leads.guessed(ref.start):
+                continue
+            if ref.is_number and ref.cut is None:
+                return True
+            if ref.is_number and leads.before(ref.start).any:
+                return True
+            if not ref.is_number and leads.before(ref.start).shown:
+                return True
+    return False
+
+
+def _new_unnamed(walk: Walk) -> Plant:
+    label = f"unnamed {len(walk.unnamed) + 1}"
+    return Plant(kind=PlantKind.UNNAMED, label=label)
+
+
+def unlabelled(
+    mentions: Mentions, at: int, leads: LeadIns, walk: Walk
+) -> Turn | None:
+    """ "this one hasn't got a label", "no number on that either"."""
+    if Habit.WISH in mentions.scopes.habits(at) or _told_soon(mentions, at, leads):
+        return None
+    start, stop = mentions.talk.sentence(at)
+    window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
+    before = mentions.talk.texts[max(start, at - 8) : at]
+    move = leads.move_near(at)
+    fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window
+    definite = any(w in ("the", "that") for w in before) or leads.came_back_near(at)
+    if walk.unnamed and (leads.came_back_near(at) or (definite and not fresh)):
+        plant = _recalled(mentions, at, start, walk)
+        if plant is not None:
+            begin = leads.start_of(at, move)
+            return Turn(
+                at=begin, said=at, plant=plant, score=0.8, rule="back to a plant without a number"
+            )
+    if walk.current is not None and walk.current.kind is PlantKind.UNNAMED:
+        recent = walk.turns[-1]
+        if at - recent.said < 26 and (move is None or move.start <= recent.said):
+            return None
+    if not fresh and not definite and walk.current is not None and move is None:
+        return None
+    begin = leads.start_of(at, move)
+    if walk.turns and begin <= walk.turns[-1].said:
+        begin = at
+    return Turn(
+        at=begin,
+        said=at,
+        plant=_new_unnamed(walk),
+        score=0.88,
+        rule="a plant said to have no number",
+    )
+
+
+def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | None:
+    """The unnumbered plant that the words fit best; the only one there is, if none tells."""
+    words = frozenset(mentions.talk.texts[max(start, at - 10) : at + 12])
+    telling = telling_words(tuple(words))
+    scored = sorted(
+        (
+            (len(telling & described), -n, plant)
+            for n, (plant, described) in enumerate(walk.unnamed)
+        ),
+        key=lambda item: (item[0], item[1]),
+        reverse=True,
+    )
+    if scored and (scored[0][0] > 0 or len(scored) == 1):
+        return scored[0][2]
+    return None
+
+
+def moved_on(
+    mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
+) -> Turn | None:
+    """ "its neighbour is much the same", "the one behind it": moved on, and no number given."""
+    move = next(m for m in leads.moves if m.start == at)
+    if not move.plain or Habit.WISH in mentions.scopes.habits(at):
+        return None
+    if leads.compared(at) or _told_soon(mentions, at, leads, taken):
+        return None
+    if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:
+        return None
+    if mentions.scopes.habits(at) & UNSAID:
+        return None
+    if walk.turns and at - walk.turns[-1].said < 8:
+        return None
+    return Turn(
+        at=leads.before(at).start, said=move.end - 1, plant=_new_unnamed(walk), score=0.72,
+        rule="moved on to a plant without giving its number",
+    )  # fmt: skip
+
+
+def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
+    """ "back to the pink one": a plant shown before, pointed at by its looks."""
+    found = next(r for r in leads.returns if r.start == at)
+    texts = mentions.talk.texts
+    if "back" not in texts[found.start : found.end]:
+        return None
+    rest = texts[found.end : found.end + 9]
+    if (
+        not rest
+        or rest[0] not in ("the", "that", "my", "our", "this")
+        or not (
+            {"one", "plant", "fella", "fellow", "chap", "lady", "thing", "seedling"} & set(rest)
+        )
+    ):
+        return None
+    if any(
+        found.end <= r.start < found.end + 9 and r.is_number and r.cut is None
+        for r in mentions.refs
+    ):
+        return None
+    telling = telling_words(tuple(rest))
+    best: tuple[int, int, Plant] | None = None
+    for n, (plant, described) in enumerate(walk.unnamed):
+        score = len(telling & described)
+        if score and (best is None or score > best[0]):
+            best = (score, n, plant)
+    if best is None:
+        for plant, turn_at in walk.shown:
+            score = len(telling & telling_words(mentions.talk.texts[turn_at : turn_at + 40]))
+            if score and plant != walk.current and (best is None or score >= best[0]):
+                best = (score, 0, plant)
+    if best is None:
+        return None
+    return Turn(
+        at=leads.before(at).start,
+        said=found.end,
+        plant=best[2],
+        score=0.75,
+        rule="back to a plant by its looks",
+    )
