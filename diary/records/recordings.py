@@ -284,7 +284,8 @@ def suggestions_heard(store: Store, recording_id: RecordingId) -> tuple[Suggesti
 
 def media_fragment(path: Path, start_ms: int, end_ms: int) -> str:
     """`file#t=start,end` in seconds (W3C Media Fragments URI 1.0, 4.2.1, npt)."""
-    return f"{quote(str(path))}#t={_seconds(start_ms)},{_seconds(end_ms)}"
+    end = f",{_seconds(end_ms)}" if end_ms > start_ms else ""  # players ignore t=3,3
+    return f"{quote(str(path))}#t={_seconds(start_ms)}{end}"
 
 
 def _seconds(milliseconds: int) -> str:

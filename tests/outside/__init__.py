@@ -1,0 +1,1 @@
+"""Checks against something outside the project; each names its published source."""
