@@ -8,13 +8,14 @@ import re
 from dataclasses import dataclass
 
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import whole
 from diary.reading.phrases import Found
 from diary.reading.scope import cues
 
 _FILLERS = frozenset(
     "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
     "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
-    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm again".split()
+    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm again is 's are that were".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -89,29 +90,8 @@ class LeadIns:
     def before(self, at: int) -> LeadIn:
         """The lead-in that ends right before the token."""
         talk = self._mentions.talk
-        start = at
-        kinds: list[str] = []
-        words: list[str] = []
         floor = max(0, at - _MOST_WORDS, talk.sentence(at)[0] if talk.punctuated else 0)
-        while start > floor:
-            phrase = self._best_ending(start, floor)
-            if phrase is not None:
-                kinds.append(phrase[1])
-                words += talk.texts[phrase[0] : start]
-                start = phrase[0]
-            elif talk.texts[start - 1] in _FILLERS | {"is", "'s", "are", "that"} and talk.tokens[start - 1].mark not in (
-                ".",
-                "?",
-            ):
-                words.append(talk.texts[start - 1])
-                start -= 1
-            elif any(
-                r.end == start and r.cut is not None and r.start >= floor
-                for r in self._mentions.refs
-            ):
-                start -= 1
-            else:
-                break
+        start, kinds, words = self._furthest(at, floor)
         sentence = talk.sentence(at)[0]
         clause = talk.clause(at)[0]
         shown = (any(w in _SHOW_VERBS for w in words) and any(k == "intro" for k in kinds)) or (
@@ -131,13 +111,36 @@ class LeadIns:
             batch=self._batch(at),
         )
 
-    def _best_ending(self, end: int, floor: int) -> tuple[int, str] | None:
-        found = [(start, kind) for start, kind in self._kinds.get(end, ()) if start >= floor]
-        if not found:
-            return None
-        earliest = min(start for start, _ in found)
-        order = {"return": 0, "movement": 1, "intro": 2}
-        return min((f for f in found if f[0] == earliest), key=lambda f: order[f[1]])
+    def _furthest(self, at: int, floor: int) -> tuple[int, frozenset[str], tuple[str, ...]]:
+        """The earliest token from which phrases and fillers lead up to `at`, and what they are."""
+        texts, tokens = self._mentions.talk.texts, self._mentions.talk.tokens
+        reached: dict[int, tuple[frozenset[str], tuple[str, ...]]] = {at: (frozenset(), ())}
+        for end in range(at, floor, -1):
+            if end not in reached:
+                continue
+            kinds, words = reached[end]
+            steps = [(s, frozenset({k})) for s, k in self._kinds.get(end, ()) if s >= floor]
+            if texts[end - 1] in _FILLERS and tokens[end - 1].mark not in (".", "?"):
+                steps.append((end - 1, frozenset()))
+            steps += [
+                (r.start, frozenset())
+                for r in self._mentions.refs
+                if r.end == end and r.cut is not None and r.start >= floor
+            ]
+            for start, kind in steps:
+                told = (kinds | kind, (*words, *texts[start:end]))
+                if start not in reached or len(told[0]) > len(reached[start][0]):
+                    reached[start] = told
+        start = min(reached)
+        return start, *reached[start]
+
+    def cross_before(self, at: int) -> str:
+        """The cross spoken of shortly before: "cross twenty-two is ..., and this is plant four"."""
+        texts = self._mentions.talk.texts
+        for i in range(at - 1, max(-1, at - 26), -1):
+            if texts[i] == "cross" and (number := whole(texts, i + 1)) is not None and number.end <= at:
+                return str(int(number.value))
+        return ""
 
     def _batch(self, at: int) -> str:
         prefixes = {

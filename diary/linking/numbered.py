@@ -41,7 +41,9 @@ def numbered_turn(
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
-        completed = _completed(mentions, ref, lead, walk)
+        if walk.turns and ref.start - walk.turns[-1].said <= _SPELT_AGAIN and _spells(ref, walk):
+            return None
+        completed = _completed(mentions, ref, lead, leads, walk)
         if completed is None:
             return None
         number, on_record = completed
@@ -106,6 +108,15 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     )  # fmt: skip
 
 
+_SPELT_AGAIN = 8
+
+
+def _spells(ref: Ref, walk: Walk) -> bool:
+    """ "six thirteen. One three.": the number in hand, digit by digit."""
+    digits = "".join(ref.cut[0]) if ref.cut else ""
+    return bool(walk.numbers) and bool(digits) and walk.numbers[-1].rstrip("ABCDEFGHJKLMNPQRSTUVWXYZ").endswith(digits)
+
+
 def _set_aside(mentions: Mentions, ref: Ref) -> bool:
     """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
     texts = mentions.talk.texts
@@ -131,7 +142,7 @@ def _shown_after(mentions: Mentions, ref: Ref) -> bool:
 def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> bool:
     """Whether a number cut short is brought in plainly enough."""
     assert ref.cut is not None
-    if lead.numbered or lead.came_back:
+    if lead.numbered or lead.came_back or ref.explicit:
         return True
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
@@ -176,11 +187,13 @@ def _is_parent_here(number: str, parents: tuple[Statement, ...], walk: Walk) -> 
 
 
 def _completed(
-    mentions: Mentions, ref: Ref, lead: LeadIn, walk: Walk
+    mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, walk: Walk
 ) -> tuple[str, bool] | None:
     """The full number, and whether it is on record; the nearest plant seen completes it."""
     assert ref.cut is not None
     seen = [*reversed(walk.numbers)]
+    if cross := leads.cross_before(ref.start):
+        seen = [c for n in seen if (c := mentions.numbers.complete((("1",), ""), n, cross=cross))] or seen
     batch = lead.batch
     if batch:
         seen = [n for n in mentions.numbers.seedlings if n.startswith(batch.upper())] or seen

@@ -8,7 +8,7 @@ comparison, a parent, a guess or a denial ("not twenty-three forty") turns nothi
 
 from dataclasses import replace
 
-from diary.linking.document import PlantKind
+from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import lead_ins
 from diary.linking.likeness import Likeness
 from diary.linking.numbered import named_turn, numbered_turn
@@ -16,7 +16,7 @@ from diary.linking.statement import Statement
 from diary.linking.unnumbered import came_back, moved_on, unlabelled
 from diary.linking.walk import Turn, Walk, telling_words
 from diary.reading.mentions import Mentions, Ref
-from diary.reading.scope import cues
+from diary.reading.scope import Habit, cues
 
 _FIRST_WORDS = 60
 
@@ -37,6 +37,8 @@ def find_turns(
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
         turn = None
+        if ref is not None and _corrected(mentions, ref, walk):
+            continue
         if ref is not None and ref.is_number:
             turn = numbered_turn(mentions, ref, leads, taken, parents, walk)
         elif ref is not None:
@@ -53,6 +55,32 @@ def find_turns(
             turn = replace(turn, at=min(walk.turns[-1].said + 1, turn.said))
         _remember(mentions, turn, walk)
     return walk.turns
+
+
+_REPAIR_REACH = 14
+
+
+def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
+    """ "twenty-nine oh two, no, I beg its pardon, twenty-nine twenty A": the last turn is mended."""
+    if not walk.turns or not ref.is_number or ref.cut is not None:
+        return False
+    last = walk.turns[-1]
+    if last.plant.kind is not PlantKind.SEEDLING or ref.start - last.said > _REPAIR_REACH:
+        return False
+    if ref.title == last.plant.number:
+        return False
+    repairs = cues(mentions.talk, mentions.vocabulary, "repair")
+    mended = any(last.said < f.start < ref.start and ref.start - f.end <= 5 for f in repairs)
+    if not mended or any(last.said < r.start < ref.start and r.cut is None for r in mentions.refs):
+        return False
+    if mentions.scopes.habits(ref.start) & {Habit.DENIAL} and mentions.talk.texts[ref.start - 1] == "not":
+        return False
+    plant = Plant(kind=PlantKind.SEEDLING, number=ref.title, on_record=ref.on_record)
+    walk.turns = (*walk.turns[:-1], replace(last, plant=plant, said=ref.start, rule="a number corrected at once"))
+    walk.current = plant
+    walk.shown = (*walk.shown[:-1], (plant, last.at))
+    walk.numbers = (*walk.numbers[:-1], ref.title)
+    return True
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

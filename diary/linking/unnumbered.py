@@ -12,6 +12,9 @@ _NEW_ONE = frozenset(
 )
 
 
+_SAID_OUTRIGHT = frozenset({"unlabelled", "unlabeled", "unnumbered", "anonymous", "nameless", "mystery"})
+
+
 def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
     """Whether a number or a shown name follows at once, in this sentence or the next words."""
     stop = mentions.talk.sentence(at)[1]
@@ -48,7 +51,12 @@ def unlabelled(
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
-    fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window
+    before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
+    opened = at - start < 14 and bool({"this", "another", "then"} & set(before_that))
+    fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
+    fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
+    if "or" in mentions.talk.texts[at - 1 : at] or "or" in mentions.talk.texts[at + 2 : at + 3]:
+        return None
     definite = any(w in ("the", "that") for w in before) or leads.came_back_near(at)
     if walk.unnamed and (leads.came_back_near(at) or (definite and not fresh)):
         plant = _recalled(mentions, at, start, walk)
@@ -64,6 +72,8 @@ def unlabelled(
     if not fresh and not definite and walk.current is not None and move is None:
         return None
     begin = leads.start_of(at, move)
+    if opened and move is None and mentions.talk.punctuated:
+        begin = mentions.talk.sentence(start - 1)[0]
     if walk.turns and begin <= walk.turns[-1].said:
         begin = at
     return Turn(

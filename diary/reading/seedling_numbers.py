@@ -32,6 +32,7 @@ _MOST_PIECES = 9
 # Scores, set by hand and checked on the practice scripts.
 ON_RECORD, NEAR_RECORD, PLAUSIBLE, FAR = 1.0, 0.8, 0.6, 0.3
 _COMMA = 0.25
+_NEW_PREFIX = 0.2
 _MISSING_ZERO, _HOMOPHONE, _NO_PREFIX, _NO_SUFFIX, _SHORT_YEAR = 0.06, 0.1, 0.05, 0.35, 0.05
 
 
@@ -73,10 +74,13 @@ class NumberSystem:
         """The seedling on record with this number, however its letters are written."""
         return self.seedlings.get(number.upper())
 
-    def complete(self, cut: tuple[tuple[str, ...], str], seen: str) -> str | None:
+    def complete(
+        self, cut: tuple[tuple[str, ...], str], seen: str, *, cross: str = ""
+    ) -> str | None:
         """A number cut short, completed from a number just seen: "105" after R23/104.
 
         Only the front may be missing; a suffix letter alone keeps all digits of `seen`.
+        `cross` takes the place of the group before the last.
         """
         parsed = parse(seen)
         if parsed is None:
@@ -86,8 +90,10 @@ class NumberSystem:
         if joined:
             groups = (groups[0][:2], groups[0][2:])
         said, letter = cut
-        if len(said) >= len(groups) and not (len(groups) == 1 and len(said) == 1):
+        if len(said) > len(groups):
             return None
+        if cross and len(groups) > 1:
+            groups = (*groups[:-2], cross, groups[-1])
         kept = groups[: len(groups) - len(said)] if said else groups
         for shape in self.shapes:
             if shape.groups != len(groups) or shape.suffixed != bool(suffix):
@@ -134,6 +140,14 @@ def find_numbers(
 def _number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     """ "number 14 of the 23s", "number 24 of 23", "plant three of cross six"."""
     texts = talk.texts
+    if texts[at] == "cross" and (cross := whole(texts, at + 1)) is not None:
+        j = cross.end + 1 if texts[cross.end : cross.end + 1] in (("plant",), ("number",), ("seedling",)) else cross.end
+        plant = whole(texts, j) if j > cross.end else None
+        if plant is not None:
+            return NumberHeard(
+                start=at, end=plant.end, number="", score=PLAUSIBLE, on_record=False, explicit=True,
+                cut=((str(int(cross.value)), str(int(plant.value))), ""),
+            )  # fmt: skip
     i = at + 1 if texts[at] in ("number", "plant", "seedling") else at
     serial = whole(texts, i)
     if (
@@ -244,6 +258,8 @@ def _cut_short(
     talk: Talk, at: int, pieces: list[_Piece], system: NumberSystem, vocabulary: Vocabulary
 ) -> NumberHeard | None:
     """The last part of a number: "105", "seventeen A", "C", "plant four"."""
+    if at and talk.texts[at - 1] in _COUNTED_OFF and talk.texts[at] not in _LETTER_NAMES:
+        return None
     suffixed = any(shape.suffixed for shape in system.shapes)
     most = max(shape.groups for shape in system.shapes)
     for size in range(min(len(pieces), 4), 0, -1):
@@ -279,6 +295,9 @@ def _cut_short(
 _ONE_IS_PRONOUN = frozenset(
     "last this next that first another the which final new other only end each every good nice big little no".split()
 )
+# After these a number counts things: "on the two top ones", "all three".
+_COUNTED_OFF = frozenset("the these those all both my our a about only of other some last first every".split())
+_LETTER_NAMES = frozenset("abcdefgh")
 _NO_NUMBER_ALONE = frozenset({("one",), ("a",), ("zero",), ("one", "oh")})
 
 
@@ -375,9 +394,12 @@ def _fits(
     while body and body[0].kind == "letter":
         letters, body = letters + body[0].text, body[1:]
     if letters:
-        if letters.upper() not in shape.prefixes:
-            return []
         prefix = letters.upper()
+        if prefix not in shape.prefixes:
+            # a letter not in use yet, but written together with its digits: "R3"
+            if not any(shape.prefixes) or end - start > 1 or len(prefix) > 1 or suffixed_only(shape):
+                return []
+            penalty = _NEW_PREFIX
     elif "" not in shape.prefixes:
         if len(shape.prefixes) > 1:
             return []
@@ -428,6 +450,11 @@ def _fits(
             )  # fmt: skip
         )
     return found
+
+
+def suffixed_only(shape: Shape) -> bool:
+    """Whether numbers of the shape end in a letter, so that none can stand before."""
+    return shape.suffixed
 
 
 def _year_near(groups: tuple[str, ...], shape: Shape) -> bool:
