@@ -96,6 +96,10 @@ class Engine:
         """How many windows to hand in at once."""
         return _BATCH
 
+    def count_tokens(self, text: str) -> int:
+        """How many tokens the model's tokenizer makes of a text."""
+        return len(self.tokenizer.encode(text))
+
     def hear(self, sounds: Sequence[Sound], *, hint: str = "") -> tuple[Heard, ...]:
         """Read each window of at most 30 s, with `hint` as text that may have come before."""
         encoded = self.encode(sounds)

@@ -11,10 +11,13 @@ from itertools import pairwise
 import numpy as np
 import numpy.typing as npt
 
-from diary.speech.block import Block, Dropped
+from diary.speech.block import Block, Dropped, Swap
 from diary.speech.cutting import BLOCK, Span, Window, block_end, clamp, windows
 from diary.speech.engine import Engine, Heard
 from diary.speech.filters import segments, sift, without_doubles
+from diary.speech.hints import NO_HINTS, Hints
+from diary.speech.prompting import SAID_BEFORE, prompt_text
+from diary.speech.second_look import candidates, suspects, weigh
 from diary.speech.settings import RATE
 from diary.speech.transcript import Word
 from diary.speech.vad import speech_spans
@@ -72,18 +75,34 @@ def listen(
     stretch: Stretch,
     *,
     index: int,
+    hints: Hints = NO_HINTS,
+    said_before: str = "",
     on_window: Callable[[int], None] = lambda at_ms: None,
 ) -> Block:
-    """Hear one block. `on_window` is told the moment up to which it has been heard."""
+    """Hear one block. `on_window` is told the moment up to which it has been heard.
+
+    `said_before` is what was heard in the blocks before: names said there are likely here.
+    """
     words: list[Word] = []
     starts: list[int] = []
     dropped: list[Dropped] = []
+    swaps: list[Swap] = []
     looks = windows(stretch.speech)
     for first in range(0, len(looks), engine.batch):
         batch = looks[first : first + engine.batch]
-        heard = engine.hear([window_sound(stretch.samples, window) for window in batch])
-        for window, reading in zip(batch, heard, strict=True):
+        said = said_so_far(said_before, words)
+        hint, given = prompt_text(hints, said_before=said, count=engine.count_tokens)
+        sounds = [window_sound(stretch.samples, window) for window in batch]
+        heard = engine.hear(sounds, hint=hint)
+        for window, sound, reading in zip(batch, sounds, heard, strict=True):
             placed = place(reading, window, stretch)
+            if names := candidates(suspects(placed, hints, given=given)):
+                few, _ = prompt_text(
+                    replace(hints, names=names), said_before="", count=engine.count_tokens
+                )
+                again = engine.hear([sound], hint=few)[0]
+                placed, weighed = weigh(placed, place(again, window, stretch), names)
+                swaps.extend(weighed)
             sifted = sift(placed, no_speech=reading.no_speech, score=reading.score)
             fresh = without_doubles(words, sifted.words)
             dropped.extend((*sifted.dropped, *fresh.dropped))
@@ -98,7 +117,13 @@ def listen(
         words=tuple(words),
         segment_starts=tuple(starts),
         dropped=tuple(dropped),
+        swaps=tuple(swaps),
     )
+
+
+def said_so_far(before: str, words: Iterable[Word]) -> str:
+    """The end of all that was said, as long as it is looked at."""
+    return " ".join(filter(None, [before, *(word.text for word in words)]))[-SAID_BEFORE:]
 
 
 def window_sound(samples: Samples, window: Window) -> npt.NDArray[np.float32]:

@@ -11,6 +11,7 @@ from diary.speech.child import Child, Pace
 from diary.speech.hints import NO_HINTS, Hints
 from diary.speech.job import Job
 from diary.speech.models import find_model
+from diary.speech.prompting import SAID_BEFORE
 from diary.speech.settings import SpeechSettings
 from diary.speech.speed import remember
 from diary.speech.transcript import Transcript
@@ -122,7 +123,7 @@ class _Run:
         return self._outcome(self._ended)
 
     def _job(self) -> Job:
-        words = [word.text for block in self._blocks[-4:] for word in block.words]
+        said = " ".join(word.text for block in self._blocks for word in block.words)
         return Job(
             path=str(self._path),
             model_folder=str(self._folder),
@@ -130,7 +131,7 @@ class _Run:
             hints=self._hints,
             first_index=len(self._blocks),
             start_ms=self._at_ms,
-            said_before=" ".join(words),
+            said_before=said[-SAID_BEFORE:],
         )
 
     def _take(self, message: dict[str, Any]) -> None:

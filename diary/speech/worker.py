@@ -54,14 +54,14 @@ def work(job: Job, say: Say) -> None:
     from diary.media.decode import Sound
     from diary.media.probe import length_ms
     from diary.speech.engine import Engine
-    from diary.speech.listening import listen, stretches
+    from diary.speech.listening import listen, said_so_far, stretches
 
     path = Path(job.path)
     total_ms = length_ms(path)
     say("open", total_ms=total_ms)
     sound = Sound(path)
     engine: Engine | None = None
-    index = job.first_index
+    index, said = job.first_index, job.said_before
     for stretch in stretches(sound, start_ms=job.start_ms):
         say("plan", index=index, start_ms=stretch.start_ms, end_ms=stretch.end_ms)
         if engine is None:
@@ -70,8 +70,11 @@ def work(job: Job, say: Say) -> None:
             engine,
             stretch,
             index=index,
+            hints=job.hints,
+            said_before=said,
             on_window=lambda at_ms: say("at", ms=at_ms),
         )
+        said = said_so_far(said, block.words)
         say("block", block=block_to_json(block))
         index += 1
     say(
