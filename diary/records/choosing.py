@@ -1,4 +1,4 @@
-"""Choosing and sorting plants for the bench view: by cross, colour, form, decision, season. Pure."""
+"""Choosing and sorting plants for the bench view: cross, colour, form, decision, season. Pure."""
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
