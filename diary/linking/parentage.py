@@ -163,10 +163,19 @@ def _before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         if not _asserted(mentions, cue.start, operand.end) or _planned(mentions, cue.start):
             continue
+        if _shown_here(texts, cue):
+            continue
         if operand.ref is None and texts[cue.start - 1 : cue.start] in (("no",), ("as",), ("good",), ("another",)):
             continue
         score = 0.75 if vague else 0.95 if operand.ref is not None else 0.85
         yield _parent(trait, operand, "a parent named after its role", score)
+
+
+def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
+    """ "here's the father, Tippet Lace": the plant is shown, not told as a parent of this one."""
+    start = cue.start - 1 if texts[cue.start - 1 : cue.start] == ("the",) else cue.start
+    verb = texts[cue.end - 1] in ("is", "was", "were", "'s", "being", "of", "off", "from")
+    return not verb and texts[max(0, start - 2) : start] in (("here", "'s"), ("here", "is"), ("this", "is"))
 
 
 def _selfed(mentions: Mentions) -> Iterator[Statement]:

@@ -22,6 +22,7 @@ _NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
 _PRICE = re.compile(r"^[£$€](\d.*)$")
 _TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
 _OPENED = {"n't": "not", "ca": "can", "wo": "will", "sha": "shall", "ai": "is", "`": "'"}
+_ENDINGS = frozenset({"'s", "'m", "'ve", "'ll", "'d", "'re"})  # as phrases of the vocabulary hold them
 _FRACTIONS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅝": "5/8", "⅜": "3/8", "⅞": "7/8"}
 # A mark of a full stop or a comma, after a token.
 STOP, QUERY, COMMA = ".", "?", ","
@@ -86,6 +87,8 @@ def pieces(raw: str) -> tuple[str, ...]:
     core = raw.replace("’", "'").replace("‘", "'").lower().strip(' "“”.,;:!?()[]…*_-–—')  # noqa: RUF001
     if not core:
         return ()
+    if core in _ENDINGS:
+        return (core,)
     for sign, spelt in _FRACTIONS.items():
         core = core.replace(sign, f" {spelt} ")
     if " " in core:
@@ -210,6 +213,8 @@ _OPENINGS = (
     ("the", "one", "beside"), ("the", "one", "behind"), ("the", "one", "next"), ("the", "one", "after"), ("the", "one", "along"),
     ("its", "neighbour"), ("its", "neighbor"), ("this", "one", "'s"), ("that", "one", "'s"), ("this", "one", "has"), ("this", "one", "is"),
     ("i", "counted"), ("careful",), ("let", "me"), ("one", "more", "thing"), ("very", "like"), ("back", "to"), ("and", "this", "one"),
+    ("and", "that", "no"), ("and", "that", "one"), ("see", "this"), ("so", "this"), ("and", "this"), ("now", "this"), ("wait", "now"), ("this", "one", "the"),
+    ("that", "there"), ("so", "anyway"), ("this", "fella"), ("up", "on", "the"), ("down", "on", "the"),
     ("and", "behind"), ("and", "beside"), ("and", "one"), ("now", "the"), ("but", "the"), ("and", "here"), ("up", "on"), ("down", "on"),
 )  # fmt: skip
 _NO_OPENING_AFTER = frozenset(
