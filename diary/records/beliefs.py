@@ -41,6 +41,7 @@ OPPOSITES: dict[str, tuple[frozenset[str], ...]] = {
 # Two measurements of one thing further apart than this are a conflict (our judgement: a
 # size told by eye on a bench is seldom better than a sixth either way).
 APART = 1.3
+_BEST = tuple(Band)  # sure, likely, unsure
 INCH_IN_CM = 2.54
 INCH_SLACK = 0.1  # a ratio this near to 2.54 looks like inches taken for centimetres
 
@@ -226,7 +227,7 @@ def _belief(
         part=last.part,
         unit=last.unit,
         modifiers=last.modifiers,
-        band=next(band for band in Band if band in bands),
+        band=min(bands, key=_BEST.index),
         why=why,
         because=because,
         day=last.moment.day,

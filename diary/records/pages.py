@@ -3,6 +3,7 @@
 import difflib
 from dataclasses import dataclass
 from datetime import date
+from pathlib import Path
 
 from diary.errors import NotFound
 from diary.linking.document import PlantKind
@@ -18,7 +19,7 @@ from diary.records.register import (
     natural,
     seedlings,
 )
-from diary.records.register_rows import register_identities
+from diary.records.register_rows import register_identities, revision
 from diary.records.same_plant import propose_same
 from diary.records.store import Store
 
@@ -75,12 +76,24 @@ class PlantSummary:
 _ORDER = (PlantKind.SEEDLING, PlantKind.CULTIVAR, PlantKind.UNNAMED)
 
 
+_latest: dict[Path, tuple[str, tuple[PlantSummary, ...]]] = {}
+
+
 def plants(store: Store) -> tuple[PlantSummary, ...]:
     """Every plant of the diary (seedlings, named plants seen, unnumbered ones), by kind, key.
 
-    A fixed number of queries however many plants there are. Beliefs rest on records that
-    leave out evidence and what was first heard: see `plant_page` for those.
+    A fixed number of queries however many plants there are; one, where nothing has changed
+    since this program last asked. Beliefs rest on records that leave out evidence and what
+    was first heard: see `plant_page` for those.
     """
+    now = revision(store)
+    kept = _latest.get(store.folder)
+    if kept is None or kept[0] != now or not now:
+        kept = _latest[store.folder] = (now, _plants(store))
+    return kept[1]
+
+
+def _plants(store: Store) -> tuple[PlantSummary, ...]:
     identities = register_identities(store)
     on_record = {one.number: one for one in seedlings(store)}
     by_code = {cross.code: cross for cross in crosses(store)}
@@ -125,7 +138,8 @@ def _records(store: Store) -> dict[str, list[Record]]:
     for row in store.db.execute(
         "SELECT k.kind, k.key, k.title, r.recording, r.start_ms, r.end_ms, r.day, r.text, "
         "r.trait, r.value, r.part, r.unit, r.modifiers, r.petals, r.hedged, r.negated, "
-        "r.confidence, r.band, r.origin, r.doubtful, r.heard "
+        "r.confidence, r.band, r.origin, r.doubtful, "
+        "CASE r.origin WHEN 'corrected' THEN r.heard ELSE 'null' END "
         "FROM records r JOIN clips c ON c.id = r.clip "
         "JOIN plant_keys k ON k.own_key = c.own_key "
         "JOIN recordings g ON g.id = c.recording AND g.removed_at IS NULL "

@@ -10,7 +10,7 @@ from diary.records.correction_rows import corrections_of_kind
 from diary.records.corrections import Correction, MergePlants, live
 from diary.records.placing import place
 from diary.records.record import PlantRef, Span
-from diary.records.register_rows import register_identities
+from diary.records.register_rows import bump_revision, register_identities
 from diary.records.store import Store
 
 
@@ -25,6 +25,7 @@ class _Shown:
 
 def link_plants(store: Store) -> None:
     """Work out all plants of the diary anew; the caller holds the transaction."""
+    bump_revision(store)
     identities = register_identities(store)
     own: dict[str, PlantRef] = {}
     for own_key, kind, name in store.db.execute(

@@ -10,7 +10,7 @@ from diary.errors import NotFound, UsageError
 from diary.records.correction_rows import corrections_of_kind
 from diary.records.corrections import Mishearing, live
 from diary.records.plant_links import link_plants
-from diary.records.register_rows import register_identities, rows, write_rows
+from diary.records.register_rows import bump_revision, register_identities, rows, write_rows
 from diary.records.store import Store, now
 
 
@@ -309,6 +309,7 @@ def set_status(
             "SELECT id, ?, ?, ?, ? FROM seedlings WHERE number = ?",
             [status, day.isoformat() if day else None, reason, now(), filed],
         )
+        bump_revision(store)
     return _must(seedling(store, number), number)
 
 

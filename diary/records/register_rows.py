@@ -1,6 +1,7 @@
 """The register as rows, and the log of what was changed in it; events are folded in by register."""
 
 import json
+import secrets
 from collections.abc import Iterable
 from typing import Any
 
@@ -86,6 +87,7 @@ def write_rows(store: Store, table: str, entries: Iterable[dict[str, Any]]) -> i
             )
             present[title] = before | entry
         touched += 1
+    bump_revision(store)
     store.db.conn.executemany(
         "INSERT INTO register_log (made_at, entry, field, before, after) VALUES (?, ?, ?, ?, ?)",
         log,
@@ -95,6 +97,20 @@ def write_rows(store: Store, table: str, entries: Iterable[dict[str, Any]]) -> i
 
 def _text(value: object) -> str | None:
     return None if value is None else str(value)
+
+
+def bump_revision(store: Store) -> None:
+    """Note that plants may look different now; the caller holds the transaction."""
+    store.db.execute(
+        "INSERT OR REPLACE INTO preferences (key, value) VALUES ('revision', ?)",
+        [secrets.token_hex(8)],
+    )
+
+
+def revision(store: Store) -> str:
+    """A word that is another one after every change to clips, records or the register."""
+    row = store.db.execute("SELECT value FROM preferences WHERE key = 'revision'").fetchone()
+    return "" if row is None else str(row[0])
 
 
 def register_identities(store: Store) -> Identities:

@@ -16,6 +16,11 @@ from diary.records.suggestions import RegisterSuggestion, dismissed, suggestions
 # A wrong plant spoils all that is said of it and of the other; a wrong decision throws a
 # plant away; a wrong value is one value.
 KINDS = ("plant", "number", "same", "decision", "conflict", "unplaced", "register", "value")
+_IN_DOUBT = (
+    "c.band != 'sure' OR k.kind = 'unnamed' OR EXISTS (SELECT 1 FROM records d "
+    "WHERE d.clip = c.id AND (d.proposal = 1 OR d.doubtful = 1 "
+    "OR (d.trait = 'decision' AND d.band != 'sure')))"
+)
 NEAR_MS = 3000  # a question about this place is the same one after re-reading
 
 
@@ -47,7 +52,7 @@ class ReviewItem:
 def review_list(store: Store) -> tuple[ReviewItem, ...]:
     """What is uncertain and not yet answered, dearest first."""
     summaries = plants(store)
-    clips = load_clips(store)
+    clips = load_clips(store, _IN_DOUBT)
     items = [
         *_plants(clips),
         *_same(store),

@@ -12,6 +12,8 @@ from diary.records.record import Moment, PlantRef, Record
 from diary.records.register_rows import register_identities
 from diary.records.store import Store
 
+MOST = 5000  # places looked at where only some plants are asked about
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hit:
@@ -139,17 +141,20 @@ def _with_words(
 ) -> list[Hit]:
     # every word quoted: nothing a person types is an operator of the search engine
     match = " ".join('"' + word.replace('"', '""') + '"' for word in words)
+    # the best are chosen before anything is looked up about them: a common word is said
+    # tens of thousands of times in a season
     rows = store.db.execute(
         "SELECT u.recording, u.start_ms, u.end_ms, coalesce(c.day, g.recorded), u.text, "
-        "k.kind, k.key, k.title, bm25(utterances_fts) "
-        "FROM utterances_fts JOIN utterances u ON u.id = utterances_fts.rowid "
+        "k.kind, k.key, k.title, best.score "
+        "FROM (SELECT f.rowid, bm25(utterances_fts) AS score FROM utterances_fts f "
+        "WHERE utterances_fts MATCH ? ORDER BY score LIMIT ?) best "
+        "JOIN utterances u ON u.id = best.rowid "
         "JOIN recordings g ON g.id = u.recording AND g.removed_at IS NULL "
         "LEFT JOIN clips c ON c.recording = u.recording "
         "AND c.start_ms <= (u.start_ms + u.end_ms) / 2 AND c.end_ms > (u.start_ms + u.end_ms) / 2 "
-        "LEFT JOIN plant_keys k ON k.own_key = c.own_key "
-        "WHERE utterances_fts MATCH ? ORDER BY bm25(utterances_fts) LIMIT ?",
-        [match, limit],
-    )
+        "LEFT JOIN plant_keys k ON k.own_key = c.own_key ORDER BY best.score",
+        [match, limit if not only else MOST],
+    ).fetchall()
     keys = {plant.key for plant in only}
     hits = []
     for row in rows:

@@ -12,8 +12,9 @@ from diary.records.register import (
     save_cross,
     save_named_plant,
     save_seedling,
+    set_status,
 )
-from diary.records.store import Store
+from diary.records.store import Store, open_store
 from tests.records.making import (
     JUNE_2,
     JUNE_20,
@@ -122,5 +123,23 @@ def test_thousands_of_plants_take_no_more_queries(store: Store) -> None:
     few = queries()
     many = [clip(seedling(f"2-{n}"), n, n + 1, RED) for n in range(2000)]
     stored(store, "large", WORDS, *many)
-    assert len(plants(store)) == 2001
     assert queries() == few
+    assert len(plants(store)) == 2001
+    assert queries() == 1  # nothing has changed since
+
+
+def test_what_was_kept_is_not_shown_after_a_change(store: Store) -> None:
+    save_seedling(store, Seedling(number="1-1"))
+    (before,) = plants(store)
+    set_status(store, "1-1", "keep")
+    (after,) = plants(store)
+    assert before.seedling is not None
+    assert after.seedling is not None
+    assert (before.seedling.status, after.seedling.status) == (None, "keep")
+    save_cross(store, Cross(code="C1", seed_parent="Fenmarsh Lad"))
+    save_seedling(store, Seedling(number="1-1", cross="C1"))
+    assert plants(store)[0].seed_parent == "Fenmarsh Lad"
+    other = open_store(store.folder)  # as another program would
+    save_cross(other, Cross(code="C1", seed_parent="Copper Lantern"))
+    other.close()
+    assert plants(store)[0].seed_parent == "Copper Lantern"
