@@ -7,6 +7,12 @@ import click
 
 from diary.cli.context import json_option, with_new_store, with_store
 from diary.cli.output import echo_json, table
+from diary.cli.register_changes import (
+    merge_command,
+    name_command,
+    renumber_command,
+    status_command,
+)
 from diary.errors import UsageError
 
 if TYPE_CHECKING:
@@ -120,3 +126,9 @@ def export_command(store: "Store", file: Path | None, which: str) -> None:
         raise UsageError(f"{file} is there already. Choose another name, or move it away.")
     file.write_text(text, encoding="utf-8", newline="")
     click.echo(f"Wrote {file}")
+
+
+register_group.add_command(renumber_command)
+register_group.add_command(merge_command)
+register_group.add_command(name_command)
+register_group.add_command(status_command)

@@ -177,3 +177,17 @@ def test_the_menu_is_there_without_loading_anything_heavy() -> None:
     )
     done = subprocess.run([sys.executable, "-c", check], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+def test_what_becomes_of_a_seedling(run: Run, walk: Path) -> None:
+    run("register", "renumber", "23-04", "24-11")
+    assert run("seedling", "23-04").output.startswith("24-11\n")
+    run("register", "name", "24-11", "Quill Harbour")
+    assert run("seedling", "quill harbour").output.startswith("24-11 'Quill Harbour'\n")
+    told = run("register", "status", "24-11", "keep", "--date", "2031-06-02", "--reason", "picotee")
+    assert "2031-06-02: keep (picotee)" in told.output
+    run("register", "merge", "23-05", "24-11")
+    assert len(json.loads(run("seedling", "24-11", "--json").stdout)["clips"]) == 2
+    run("corrections", "undo")
+    assert len(json.loads(run("seedling", "24-11", "--json").stdout)["clips"]) == 1
+    run("register", "status", "nothing", "keep", code=7)
