@@ -63,10 +63,9 @@ def _show(made: "PlantList", names: dict[str, str]) -> None:
     for entry in made.entries:
         title = entry.plant.title if entry.plant else "(no plant)"
         click.echo(f"\n{title}  {entry.why}  {day(entry.day)}  {place(names, entry.moment)}")
-        words = quoted(entry.moment)
-        if words:
-            click.echo(f"  {words}")
-    if any(_spray(entry.moment.text) for entry in made.entries if entry.moment):
+        if entry.words:
+            click.echo(f"  {quoted(entry.words)}")
+    if any(_spray(entry.words) for entry in made.entries):
         click.echo(f"\n{_CAUTION}")
 
 

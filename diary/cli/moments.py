@@ -24,9 +24,7 @@ def place(names: "Mapping[str, str]", moment: "Moment | None") -> str:
     return f"{name}@{clock(moment.start_ms)}"
 
 
-def quoted(moment: "Moment | None", *, longest: int = 70) -> str:
-    """The words in quotes, cut where they are long."""
-    if moment is None or not moment.text:
-        return ""
-    words = " ".join(moment.text.split())
+def quoted(text: str, *, longest: int = 96) -> str:
+    """Words in quotes, cut where they are long."""
+    words = " ".join(text.split())
     return f"“{words}”" if len(words) <= longest else f"“{words[: longest - 1].rstrip()}…”"

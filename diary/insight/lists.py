@@ -5,7 +5,7 @@ nothing having been said.
 """
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from diary.errors import UsageError
@@ -20,12 +20,16 @@ WEEK = timedelta(days=7)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ListEntry:
-    """One plant on a list (None: a promise outside every clip), why, and where it was said."""
+    """One plant on a list (None: a promise outside every clip), why, and where it was said.
+
+    `words` is the sentence around the moment.
+    """
 
     plant: PlantRef | None
     why: str
     day: date | None
     moment: Moment | None
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -172,7 +176,11 @@ def plant_list(overview: Overview, name: str, *, on: date) -> PlantList:
     if name not in _LISTS:
         raise UsageError(f"There is no list {name!r}. There are: {', '.join(LIST_NAMES)}.")
     heading, make = _LISTS[name]
-    return PlantList(name=name, heading=heading, entries=tuple(make(overview, on)))
+    entries = tuple(
+        entry if entry.moment is None else replace(entry, words=overview.sentence(entry.moment))
+        for entry in make(overview, on)
+    )
+    return PlantList(name=name, heading=heading, entries=entries)
 
 
 def all_lists(overview: Overview, *, on: date) -> tuple[PlantList, ...]:

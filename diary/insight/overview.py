@@ -9,9 +9,11 @@ from dataclasses import dataclass
 from diary.insight.decisions import Decisions, decided
 from diary.insight.description import Description, describe
 from diary.insight.pedigree import Parentage, Pedigree, build_pedigree
+from diary.insight.sentences import sentence_at
+from diary.insight.stems import presumed_parents, stem
 from diary.linking.document import PlantKind
 from diary.records.pages import PlantSummary, plants
-from diary.records.record import PlantRef, Record, RecordClip
+from diary.records.record import Moment, PlantRef, Record, RecordClip
 from diary.records.recordings import Recording, clips, recordings, transcript
 from diary.records.register import Cross, NamedPlant, crosses, named_plants
 from diary.records.store import Store
@@ -32,7 +34,8 @@ class Overview:
     """The plants, walks, crosses and names of a diary.
 
     `records` and `decisions` are by plant key; `keys` leads from any name or former number,
-    case folded, to the key of the plant; `titles` from the key to what to call it.
+    case folded, to the key of the plant; `titles` from the key to what to call it;
+    `transcripts` are by recording.
     """
 
     plants: tuple[PlantSummary, ...]
@@ -43,6 +46,7 @@ class Overview:
     decisions: Mapping[str, Decisions]
     keys: Mapping[str, str]
     titles: Mapping[str, str]
+    transcripts: Mapping[str, Transcript]
 
     def key(self, title: str | None) -> str | None:
         """The key of the plant that goes by this name or number; the title if it has none."""
@@ -56,9 +60,27 @@ class Overview:
         return seed, pollen
 
     def descriptions(self) -> tuple[Description, ...]:
-        """Every plant of which something of its looks was said."""
+        """Every plant of which something of its looks was said.
+
+        A number that is not on record is taken for a sister where the breeder numbers by cross.
+        """
+        presumed = presumed_parents(
+            {
+                plant.plant.key: (seed, pollen)
+                for plant in self.plants
+                if plant.seedling is not None
+                for seed, pollen in (self.parents(plant),)
+                if seed is not None and pollen is not None
+            }
+        )
         found = (
-            describe(plant.plant, plant.beliefs, parents=self.parents(plant))
+            describe(
+                plant.plant,
+                plant.beliefs,
+                parents=presumed.get(stem(plant.plant.key) or "", (None, None))
+                if self.parents(plant) == (None, None)
+                else self.parents(plant),
+            )
             for plant in self.plants
         )
         return tuple(description for description in found if not description.empty)
@@ -86,6 +108,11 @@ class Overview:
                 )
             )
         return build_pedigree(rows)
+
+    def sentence(self, moment: Moment) -> str:
+        """The whole sentence in which something was said, of at most forty words."""
+        words = self.transcripts.get(moment.recording)
+        return moment.text if words is None else sentence_at(words, moment)
 
     def title(self, key: str) -> str:
         """What to call the plant with this key."""
@@ -139,6 +166,7 @@ def assemble(
         },
         keys=keys,
         titles={summary.plant.key: summary.plant.title for summary in summaries},
+        transcripts={walk.recording.id: walk.transcript for walk in walks},
     )
 
 

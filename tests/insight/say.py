@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 
+from diary.insight.description import LENGTHS
 from diary.insight.overview import Overview, Walk, assemble
 from diary.linking.document import Band, PlantKind, Value
 from diary.records.beliefs import Belief, Why, believe
@@ -125,7 +126,7 @@ def _clip(index: int, one: Shown) -> RecordClip:
     ref = plant(one.plant)
     records = []
     for row, (trait, part, value, *modifiers) in enumerate(one.rows):
-        number = float(value) if value.replace(".", "").isdigit() and "_" in trait else value
+        number = float(value) if trait in LENGTHS or trait.startswith("count_") else value
         records.append(
             Record(
                 plant=ref,
