@@ -12,6 +12,8 @@ from diary.errors import Cancelled, MediaError
 from diary.media.decode import RATE, Sound
 from diary.media.opening import opened
 from diary.media.probe import MediaInfo
+from diary.media.stills import frames
+from diary.media.upright import quarter_turns, upright
 
 # What Firefox, Chromium and Safari all play, by FFmpeg's names. From common practice.
 _PLAYABLE = {
@@ -68,7 +70,7 @@ def make_preview(
         ):
             picture = source.streams.video[0] if source.streams.video else None
             sound = Sound(path) if source.streams.audio else None
-            _Copy(source, copy, picture, sound, on_progress, cancelled).run(path)
+            _Copy(path, source, copy, picture, sound, on_progress, cancelled).run()
         partial.replace(out)
     except av.error.FFmpegError as error:
         raise MediaError(f"No preview of {path} could be made: {error.strerror}.") from error
@@ -81,6 +83,7 @@ class _Copy:
 
     def __init__(
         self,
+        path: Path,
         source: Any,
         copy: Any,
         picture: Any,
@@ -88,7 +91,7 @@ class _Copy:
         on_progress: Callable[[int], None],
         cancelled: Callable[[], bool],
     ) -> None:
-        self._source, self._copy, self._picture = source, copy, picture
+        self._path, self._source, self._copy, self._picture = path, source, copy, picture
         self._on_progress, self._cancelled = on_progress, cancelled
         self._chunks = iter(sound) if sound else iter(())
         self._video: Any = self._add_video() if picture else None
@@ -96,35 +99,43 @@ class _Copy:
         self._heard = 0  # samples written
 
     def _add_video(self) -> Any:
-        context = self._picture.codec_context
-        scale = min(1.0, _WIDEST / max(1, context.width))
+        width, height = self._size()
+        scale = min(1.0, _WIDEST / max(1, width))
         video = self._copy.add_stream(
             "libx264", rate=30, options={"preset": "veryfast", "crf": "26"}
         )
-        video.width = max(2, int(context.width * scale) // 2 * 2)
-        video.height = max(2, int(context.height * scale) // 2 * 2)
+        video.width = max(2, int(width * scale) // 2 * 2)
+        video.height = max(2, int(height * scale) // 2 * 2)
         video.pix_fmt = "yuv420p"
         video.codec_context.time_base = Fraction(1, _CLOCK)
         return video
+
+    def _size(self) -> tuple[int, int]:
+        """Width and height upright, which only a decoded picture tells."""
+        context = self._picture.codec_context
+        for _, frame in frames(self._path, 0, 10_000, most=1):
+            if quarter_turns(frame) % 2:
+                return context.height, context.width
+        return context.width, context.height
 
     def _add_audio(self) -> Any:
         audio = self._copy.add_stream("aac", rate=RATE, layout="mono")
         audio.bit_rate = 48_000
         return audio
 
-    def run(self, path: Path) -> None:
+    def run(self) -> None:
         if self._video is None and self._audio is None:
-            raise MediaError(f"{path} has neither picture nor sound.")
+            raise MediaError(f"{self._path} has neither picture nor sound.")
         last = -1
         for frame in self._pictures():
             if self._cancelled():
-                raise Cancelled(f"The preview of {path} was stopped.")
+                raise Cancelled(f"The preview of {self._path} was stopped.")
             pts = round((frame.time or 0.0) * _CLOCK)
             if pts <= last:
                 continue
             last = pts
             self._sound_until(pts * RATE // _CLOCK)
-            small = frame.reformat(
+            small = upright(frame).reformat(
                 width=self._video.width, height=self._video.height, format="yuv420p"
             )
             small.pts, small.time_base = pts, Fraction(1, _CLOCK)

@@ -10,6 +10,7 @@ import numpy as np
 
 from diary.errors import MediaError
 from diary.media.opening import opened
+from diary.media.upright import upright
 
 _LOOKED_AT = 12  # pictures compared in a stretch
 _QUALITY = 3  # of mjpeg: 2 (best) to 31
@@ -38,7 +39,7 @@ def sharpest_still(path: Path, start_ms: int, end_ms: int, *, width: int = 640) 
             best = (sharp, at_ms, frame)
     if best is None:
         return None
-    _, at_ms, frame = best
+    at_ms, frame = best[1], upright(best[2])
     height = max(2, round(frame.height * width / frame.width / 2) * 2)
     return Still(at_ms=at_ms, width=width, height=height, jpeg=_jpeg(frame, width, height))
 

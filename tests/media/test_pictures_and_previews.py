@@ -1,5 +1,6 @@
 """Stills, previews and the outline of the sound."""
 
+import struct
 from pathlib import Path
 
 import numpy as np
@@ -39,6 +40,24 @@ def test_preview_plays_in_browsers_and_keeps_the_clock(make_media: Make, tmp_pat
     still = sharpest_still(out, 0, 1000)
     assert still is not None
     assert still.at_ms == pytest.approx(500, abs=40)
+
+
+def test_a_film_taken_upright_is_shown_upright(make_media: Make, tmp_path: Path) -> None:
+    path = make_media("phone.mp4", film_s=1.0)
+    # The matrix of a track header: ISO/IEC 14496-12, 8.3.2; phones write a quarter turn there.
+    flat = struct.pack(">9i", 1 << 16, 0, 0, 0, 1 << 16, 0, 0, 0, 1 << 30)
+    turned = struct.pack(">9i", 0, 1 << 16, 0, -(1 << 16), 0, 0, 120 << 16, 0, 1 << 30)
+    raw = path.read_bytes()
+    at = raw.index(flat, raw.index(b"tkhd"))
+    path.write_bytes(raw[:at] + turned + raw[at + len(flat) :])
+    still = sharpest_still(path, 0, 1000, width=60)
+    assert still is not None
+    assert (still.width, still.height) == (60, 80)
+    out = tmp_path / "upright.mp4"
+    make_preview(path, out)
+    seen = sharpest_still(out, 0, 1000, width=60)
+    assert seen is not None
+    assert (seen.width, seen.height) == (60, 80)
 
 
 def test_a_stopped_preview_leaves_nothing(make_media: Make, tmp_path: Path) -> None:
