@@ -44,7 +44,7 @@ def observe(
 def _elsewhere(statement: Statement, others: set[int]) -> bool:
     return (
         statement.start in others
-        and statement.trait != "similar_to"
+        and statement.trait not in ("similar_to", "seed_parent", "pollen_parent", "sport_of")
         and statement.end - 1 in others
     )
 

@@ -52,6 +52,8 @@ _ANSWER = frozenset(
     "it that this i he she they there we let hang hold sorry wait the you not no well actually make call".split()
 )
 _CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
+# How far a denial reaches where no mark ends it.
+_FAR, _NEAR = 14, 7
 _PARTICLES = frozenset(
     {"a", "an", "the", "it", "with", "this", "that", "there", "its", "he", "she", "i"}
 )
@@ -96,7 +98,7 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
         elif talk.tokens[cue.end - 1].mark:
             continue
-        stop = talk.clause(cue.start)[1]
+        stop = min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else _NEAR))
         for i in range(cue.end, stop):
             text = talk.texts[i]
             following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
@@ -182,8 +184,12 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
             if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
                 continue
+            stop = min(stop, cue.end + _NEAR + 2)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
+
+
+_TELLERS = frozenset({"it", "i", "he", "she", "they", "we", "there", "this", "that", "the", "its"})
 
 
 def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
@@ -193,6 +199,13 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         if cue.start and talk.texts[cue.start - 1] in ("than", "as", "since", "from", "on"):
             continue
         start, stop = talk.clause(cue.start)
+        if not talk.punctuated:
+            told = talk.texts[cue.end : cue.end + 1]
+            if told and told[0] in _TELLERS:
+                start, stop = cue.start, talk.clause(cue.end)[1]
+            else:
+                start = max(start, cue.start - _NEAR - 2)
+                stop = min(stop, cue.end + _NEAR)
         if talk.punctuated and stop - start <= cue.end - cue.start + 1:
             stop = talk.clause(min(stop, len(talk.tokens) - 1))[1]  # "Last year, it had ..."
         found.append(Scope(Habit.HISTORY, start, stop, cue.start))
