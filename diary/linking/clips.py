@@ -35,7 +35,8 @@ class Stretch:
 class _Unit:
     start: int
     end: int
-    off: bool  # says nothing about a plant
+    off: bool  # says nothing about a plant, and is about something else
+    neutral: bool  # could be about anything ("they were on offer")
     aside: bool  # has a word of other things
     closing: bool
 
@@ -87,12 +88,13 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         aside = any(i in marks["aside"] for i in tokens)
         closing = any(i in marks["closing"] for i in tokens)
         pointing = any(talk.texts[i] in _POINTERS for i in tokens)
-        off = not told and (
-            (not plantish and (aside or closing or not pointing)) or closing and not pointing
+        if talk.punctuated and closing and not told:
+            plantish = False
+        off = not told and not plantish and (aside or closing or not pointing)
+        neutral = not told and not plantish and not off
+        units.append(
+            _Unit(start=start, end=end, off=off, neutral=neutral, aside=aside or closing, closing=closing)
         )
-        if talk.punctuated and not told and closing:
-            off = True
-        units.append(_Unit(start=start, end=end, off=off, aside=aside or closing, closing=closing))
     return units
 
 
@@ -108,8 +110,10 @@ def _kept(
             i += 1
             continue
         j = i
-        while j < len(units) and (units[j].off or _bridged(units, j)):
+        while j < len(units) and (units[j].off or units[j].neutral or _bridged(units, j)):
             j += 1
+        while j > i + 1 and units[j - 1].neutral and j < len(units):
+            j -= 1
         run = units[i:j]
         tail = j == len(units)
         if _is_general(mentions, run, tail, last) and i > 0:
