@@ -56,7 +56,8 @@ def numbered_turn(
         return None
     elif not on_record and score < 0.55 and not (lead.numbered or lead.shown):
         return None
-    firm = lead.shown or lead.came_back or lead.numbered or lead.moved
+    again = mentions.talk.texts[ref.end : ref.end + 1] == ("again",)
+    firm = lead.shown or lead.came_back or lead.numbered or lead.moved or again
     if _is_parent_here(number, parents, walk) and not firm and not _alone(mentions, ref):
         return None
     if ref.cut is not None:
@@ -125,7 +126,7 @@ def _set_aside(mentions: Mentions, ref: Ref) -> bool:
             between = texts[scope.cue + 1 : ref.start]
             if all(t in _SMALL or t == "not" for t in between):
                 return True
-        elif scope.habit in UNSAID:
+        elif scope.habit in UNSAID and (mentions.talk.punctuated or ref.start - scope.cue <= 6):
             return True
     return False
 
