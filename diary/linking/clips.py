@@ -63,13 +63,14 @@ def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
     closing = {f.start for f in cues(talk, vocabulary, "closing")}
+    ending = {f.start for f in cues(talk, vocabulary, "ending")}
     parts = {p.start for p in mentions.parts}
     plants = {i for i, t in enumerate(talk.texts) if t in _PLANT_WORDS}
     refs = {r.start for r in mentions.refs if r.cut is None}
     return {
         "telling": set(telling),
         "aside": aside,
-        "closing": closing,
+        "closing": closing | ending, "ending": ending,
         "parts": parts | plants,
         "refs": refs,
     }
@@ -88,8 +89,10 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         aside = any(i in marks["aside"] for i in tokens)
         closing = any(i in marks["closing"] for i in tokens)
         pointing = any(talk.texts[i] in _POINTERS for i in tokens)
-        if talk.punctuated and closing and not told:
+        if closing and not told:
             plantish = False
+        if any(start <= i <= start + 2 for i in marks["ending"]) and end > turn.said + 1:
+            told = plantish = False
         off = not told and not plantish and (aside or closing or not pointing)
         neutral = not told and not plantish and not off
         units.append(

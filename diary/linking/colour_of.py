@@ -5,7 +5,7 @@ In order: the noun right after it ("cream throat"), "a flash of maroon", the par
 bottom petals"), the part the sentence began with; else the flower as a whole.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from diary.linking.statement import Statement
 from diary.reading.colours import ColourHeard
@@ -54,6 +54,9 @@ _SUBJECT_BREAK = frozenset(
 _POINTING = frozenset({"one", "ones"})
 
 
+DEFAULT_RULE = "a colour with no part: the flower"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Attached:
     part: str
@@ -92,8 +95,20 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
                 score=attached.score,
             )  # fmt: skip
         )
+    statements = [_with_hint(mentions, s, statements) for s in statements]
     statements += _markings(mentions, coloured)
     return tuple(sorted(statements, key=lambda s: s.start))
+
+
+def _with_hint(mentions: Mentions, s: Statement, statements: list[Statement]) -> Statement:
+    """ "the bottom ones are white with just a hint of lilac": the hint is on the same part."""
+    if s.rule != DEFAULT_RULE or "hint" not in s.modifiers:
+        return s
+    before = [o for o in statements if o.end <= s.start and s.start - o.end <= 4]
+    between = mentions.talk.texts[before[0].end : s.start] if before else ()
+    if before and before[0].part != "bloom" and set(between) <= {"with", "just", "and", "only"}:
+        return replace(s, part=before[0].part)
+    return s
 
 
 def _attach(
@@ -135,7 +150,7 @@ def _attach(
         return topic
     return _Attached(
         part="bloom",
-        rule="a colour with no part: the flower",
+        rule=DEFAULT_RULE,
         score=0.9,
         start=colour.start,
         end=colour.end,
@@ -159,6 +174,8 @@ def _noun_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
             _is_colour_word(mentions, i) for i in gap
         ):
             return None
+        if talk.texts[part.end : part.end + 1] == ("off",):
+            return None  # "pulled a couple of brown petals off"
         on = _petals_after(mentions, part.end)
         return _Attached(
             part=part.label,
@@ -364,7 +381,7 @@ def _in_phrase_after(mentions: Mentions, colour: ColourHeard) -> _Attached | Non
             return _Attached(
                 part=name,
                 rule="a colour placed on a part",
-                score=0.85,
+                score=0.9,
                 start=colour.start,
                 end=j + 1,
             )

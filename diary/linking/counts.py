@@ -40,17 +40,17 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     found: list[Statement] = []
     nouns = _longest(mentions.phrases(mentions.vocabulary.counted))
     for noun in nouns:
-        amount = _amount_before(mentions, noun)
-        if amount is None or amount.value != int(amount.value):
-            continue
-        if noun.label == "seeds":
+        amount = _amount_before(mentions, noun) or _counted_after(mentions, noun)
+        if amount is None or amount.value != int(amount.value) or noun.label == "seeds":
             continue
         if mentions.scopes.habits(amount.start) & {Habit.NOT_RECALLED, Habit.WISH}:
             continue
         if noun.label == "count_cuttings" and not _exist(mentions, amount, noun):
             continue
         found.append(
-            _count(noun.label, amount, amount.start, noun.end, "a number of things counted")
+            _count(
+                noun.label, amount, min(amount.start, noun.start), max(amount.end, noun.end), "a number of things counted"
+            )
         )
     found += _seeds(mentions, [n for n in nouns if n.label == "seeds"])
     return tuple(sorted(found, key=lambda s: s.start))
@@ -102,6 +102,18 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
         if i == 0 or talk.texts[i - 1] not in between or talk.tokens[i - 1].mark in (".", "?"):
             return None
         i -= 1
+    return None
+
+
+def _counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
+    """ "masses of side shoots, I counted eleven"."""
+    talk = mentions.talk
+    for i in range(noun.end, min(noun.end + 6, len(talk.texts) - 1)):
+        if talk.texts[i] in ("counted", "count") or talk.texts[i : i + 2] == ("make", "it"):
+            at = i + 2 if talk.texts[i] == "make" else i + 1
+            amount = quantity(talk.texts, at)
+            ends = amount is not None and not mentions.vocabulary.counted.at(talk.texts, amount.end)
+            return amount if ends else None
     return None
 
 

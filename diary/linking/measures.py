@@ -8,6 +8,7 @@ or rain has no size here, and "a centimetre taller" is no measurement.
 
 from dataclasses import dataclass, replace
 
+from diary.linking.second_thoughts import repairs_in
 from diary.linking.statement import Statement
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
@@ -30,6 +31,9 @@ _TRAIT = {
     ("leaf", "across"): "leaf_width", ("leaf", ""): "leaf_width", ("leaf", "long"): "", ("leaf", "tall"): "",
     ("", "across"): "bloom_diameter", ("", "tall"): "plant_height", ("", "long"): "", ("", ""): "bloom_diameter",
 }  # fmt: skip
+
+
+_RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -165,6 +169,8 @@ def _measured(mentions: Mentions, length: Length) -> _Measured | None:
         texts, length.end
     ):
         return None
+    if _RAIN & set(texts[max(0, length.start - 8) : length.end + 3]):
+        return None
     if after == "too" or (
         after in ("of",)
         and texts[length.end + 1 : length.end + 2]
@@ -292,7 +298,9 @@ def _dimension(mentions: Mentions, length: Length) -> tuple[str, int]:
     found = vocabulary.dimensions.at(talk.texts, i)
     if found is not None and not talk.between(length.end - 1, i, (".", "?")):
         whole = talk.texts[found.end : found.end + 3]
-        if found.label == "across" and ("plant" in whole or whole[:2] == ("the", "whole")):
+        if found.label == "across" and not talk.tokens[found.end - 1].mark and (
+            whole[:2] in (("the", "plant"), ("the", "whole")) or whole[:1] == ("plant",)
+        ):
             return "plant across", found.end
         if not (
             talk.texts[found.start] in ("up", "height", "stands", "width", "span", "length")
@@ -407,7 +415,7 @@ def _carried_over(mentions: Mentions, low: int) -> str:
 def _settled(mentions: Mentions, measured: list[_Measured]) -> list[_Measured]:
     """Second thoughts and two units: one of two lengths of the same thing remains."""
     talk = mentions.talk
-    repairs = [(f.start, f.end) for f in cues(talk, mentions.vocabulary, "repair")]
+    repairs = repairs_in(mentions)
     kept: list[_Measured] = []
     for m in measured:
         previous = kept[-1] if kept else None

@@ -82,6 +82,8 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
             if scope.habit is not Habit.DENIAL:
                 continue
             inside = s.start <= scope.cue < s.end
+            if s.value == "clean" and s.start - scope.cue > 2:
+                continue
             if inside and s.trait not in ("colour", "marking"):
                 continue
             if s.trait == "scent" and s.value == "none" and inside:

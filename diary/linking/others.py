@@ -115,6 +115,6 @@ def _until_back(mentions: Mentions, begin: int, end: int) -> int:
         i = a
         while i < b and talk.texts[i] in _LEADS:
             i += 1
-        if i < b and talk.texts[i] in _BACK and (i > a or talk.texts[i] != "it"):
+        if i < b and talk.texts[i] in _BACK and (talk.texts[i] != "it" or talk.texts[a] in ("but", "so", "now", "whereas")):
             return a
     return stop

@@ -7,6 +7,7 @@ after a repair without a part of its own takes the part of what it replaces.
 
 from dataclasses import replace
 
+from diary.linking.colour_of import DEFAULT_RULE
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.scope import cues
@@ -26,15 +27,13 @@ _SINGLE = frozenset(
         "pollen_parent",
     }
 )
-_DEFAULT_RULE = "a colour with no part: the flower"
 
 
 def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     """The statements without those taken back, in order of their words."""
     talk = mentions.talk
     ordered = sorted(statements, key=lambda s: (s.start, s.end))
-    repairs = [(f.start, f.end) for f in cues(talk, mentions.vocabulary, "repair")]
-    repairs = [r for r in repairs if _is_repair(mentions, r)]
+    repairs = repairs_in(mentions)
     dropped: set[int] = set()
     for n, first in enumerate(ordered):
         if first.trait not in _SINGLE:
@@ -45,7 +44,8 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 break
             if second.trait != first.trait:
                 continue
-            if second.negated and second.value == first.value and not first.negated:
+            near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(second.start)
+            if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
                 ordered[m] = replace(second, part=first.part)
                 continue
@@ -60,10 +60,16 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             if not _same_place(first, second) or _far(mentions, first, second, between):
                 continue
             dropped.add(n)
-            if second.rule == _DEFAULT_RULE and first.part not in (None, "bloom"):
+            if second.rule == DEFAULT_RULE and first.part not in (None, "bloom"):
                 ordered[m] = replace(second, part=first.part)
     kept = _inherit(mentions, ordered, dropped, repairs)
     return [s for n, s in enumerate(kept) if n not in dropped]
+
+
+def repairs_in(mentions: Mentions) -> list[tuple[int, int]]:
+    """Where words of repair stand: spans of tokens."""
+    found = [(f.start, f.end) for f in cues(mentions.talk, mentions.vocabulary, "repair")]
+    return [r for r in found if _is_repair(mentions, r)]
 
 
 def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
@@ -71,6 +77,8 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
     words = mentions.talk.texts[repair[0] : repair[1]]
     if words != ("no",):
         return True
+    if mentions.talk.texts[repair[1] : repair[1] + 1] and mentions.talk.texts[repair[1]] in ("more", "less", "bigger", "smaller", "wider", "taller"):
+        return False
     denies = any(
         s.cue == repair[0]
         for s in mentions.scopes.by_token[min(repair[1], len(mentions.scopes.by_token) - 1)]
@@ -81,7 +89,7 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
 def _same_place(first: Statement, second: Statement) -> bool:
     if first.trait != "colour":
         return first.value != second.value
-    return first.part == second.part or second.rule == _DEFAULT_RULE
+    return first.part == second.part or second.rule == DEFAULT_RULE
 
 
 def _far(
@@ -125,7 +133,7 @@ def _inherit(
                 break
             if (
                 second.trait == "colour"
-                and second.rule == _DEFAULT_RULE
+                and second.rule == DEFAULT_RULE
                 and m not in dropped
                 and not second.negated
             ):

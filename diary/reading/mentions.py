@@ -10,7 +10,7 @@ from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.phrases import Found, PhraseBook
 from diary.reading.scope import Scopes, find_scopes
 from diary.reading.seedling_numbers import NumberHeard, NumberSystem, find_numbers, number_system
-from diary.reading.tokens import Talk
+from diary.reading.tokens import QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
 
 
@@ -50,7 +50,12 @@ class Mentions:
     def phrases(self, book: PhraseBook, never: PhraseBook | None = None) -> list[Found]:
         """Matches of the book outside names and numbers, without the exceptions of `never`."""
         texts = self.talk.texts
-        found = [f for f in book.find(texts) if not any(self.masked[f.start : f.end])]
+        found = [
+            f
+            for f in book.find(texts)
+            if not any(self.masked[f.start : f.end])
+            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY))
+        ]
         if never is None:
             return found
         exceptions = [(e.start, e.end, e.label) for e in never.find(texts)]

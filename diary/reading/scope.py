@@ -8,8 +8,9 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from enum import Enum
 
+from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
-from diary.reading.tokens import Talk
+from diary.reading.tokens import QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
 
 
@@ -73,7 +74,11 @@ def cues(talk: Talk, vocabulary: Vocabulary, habit: str) -> list[Found]:
     """The longest cue of the habit at each place, without those that are exceptions."""
     exceptions = vocabulary.never_cues[habit].find(talk.texts)
     covered = {i for found in exceptions for i in range(found.start, found.end)}
-    found = [cue for cue in vocabulary.cues[habit].find(talk.texts) if cue.start not in covered]
+    found = [
+        cue
+        for cue in vocabulary.cues[habit].find(talk.texts)
+        if cue.start not in covered and not talk.between(cue.start, cue.end - 1, (STOP, QUERY))
+    ]
     return _outermost(found)
 
 
@@ -98,15 +103,46 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
         elif talk.tokens[cue.end - 1].mark:
             continue
+        if cue.end - cue.start == 1 and _corrects(talk, vocabulary, cue):
+            continue
         stop = min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else _NEAR))
         for i in range(cue.end, stop):
             text = talk.texts[i]
             following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
+            if i > cue.end and talk.texts[i - 1 : i + 1] in (("at", "all"), ("speak", "of")) or text in _WHATEVER:
+                stop = i + 1
+                break
+            if i > cue.end + 2 and not talk.punctuated and quantity(talk.texts, i) is not None and text not in ("a", "one"):
+                stop = i
+                break
             if text in _CUT_DENIAL and i > cue.end or (text == "and" and following in _PARTICLES):
                 stop = i
                 break
         found.append(Scope(Habit.DENIAL, cue.end, stop, cue.start))
     return found
+
+
+_WHATEVER = frozenset({"whatever", "whatsoever", "anywhere"})
+
+
+def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
+    """ "4 no 4 and a half", "pink no lavender": a second thought and no denial."""
+    if talk.texts[cue.start] != "no" or cue.start == 0:
+        return False
+    after = [i for i in range(cue.end, min(cue.end + 3, len(talk.texts)))]
+    number_before = any(quantity(talk.texts, i) for i in range(max(0, cue.start - 2), cue.start))
+    if number_before and after and quantity(talk.texts, after[0]) and talk.texts[after[0]] != "a":
+        return True
+    colour_before = vocabulary.colours.at(talk.texts, cue.start - 1) is not None
+    return colour_before and any(vocabulary.colours.at(talk.texts, i) for i in after)
+
+
+def gone(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
+    """ "the spots are gone completely": what stands before it in the clause is denied."""
+    return [
+        Scope(Habit.DENIAL, talk.clause(cue.start)[0], cue.start, talk.clause(cue.start)[0] - 1)
+        for cue in cues(talk, vocabulary, "gone")
+    ]
 
 
 def wishes(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
@@ -130,8 +166,10 @@ def _to_turning(talk: Talk, start: int) -> int:
     if not talk.punctuated:
         # a pseudo sentence may be cut inside the wish: "people tell me | it's like ..."
         size = len(talk.tokens)
-        if stop < size and stop - start <= 1:
+        if stop < size and stop == start:
             stop = talk.sentence(stop)[1]
+    if talk.punctuated and talk.tokens[start - 1].mark == ",":
+        return start
     for i in range(start, stop):
         if talk.texts[i] in ("but", "though", "however") or (
             talk.texts[i] == "and"
@@ -201,7 +239,7 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         start, stop = talk.clause(cue.start)
         if not talk.punctuated:
             told = talk.texts[cue.end : cue.end + 1]
-            if told and told[0] in _TELLERS:
+            if told and told[0] in _TELLERS and cue.start - start <= 2:
                 start, stop = cue.start, talk.clause(cue.end)[1]
             else:
                 start = max(start, cue.start - _NEAR - 2)
@@ -231,10 +269,12 @@ def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             and talk.tokens[stop - 1].mark not in (".", "?")
         ):
             stop = talk.clause(stop)[1]  # the object was split off by a pseudo boundary
+        if not talk.punctuated:
+            stop = min(stop, cue.end + 4)
         found.append(Scope(Habit.NOT_RECALLED, start, stop, cue.start))
     return found
 
 
 HABITS: tuple[Callable[[Talk, Vocabulary], list[Scope]], ...] = (
-    denials, wishes, hearsay, questions, history, hypotheticals, not_recalled,
+    denials, gone, wishes, hearsay, questions, history, hypotheticals, not_recalled,
 )  # fmt: skip

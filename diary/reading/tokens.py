@@ -221,6 +221,12 @@ _NO_OPENING_AFTER = frozenset(
     "the its his her very and so now right then back is 's was by up even only just since until till about a my that well "
     "i move moving went go going along straight with this over carry keep keeping get got".split()
 )
+# A description that begins right after a statement has been rounded off with "that" or "it".
+_DESCRIBING = frozenset(
+    "good lovely nice compact soft pail pale glossy zoned masses very proper semi single quite white leaf flower leaves "
+    "variegated healthy clean nothing bit flower's really beautiful".split()
+)
+_ROUNDED_OFF = frozenset({"that", "it", "before", "all", "mind", "though", "anyway", "there"})
 _RANKED = frozenset({"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"})
 
 
@@ -243,6 +249,8 @@ def _starts_clause(texts: tuple[str, ...], at: int) -> bool:
         return True
     if texts[at - 1] in _HOLD_ON:
         return False
+    if texts[at] in _DESCRIBING and texts[at - 1] in _ROUNDED_OFF:
+        return True
     if texts[at] == "looks" and texts[at - 1] not in _SUBJECTS | _NOUNS | _LEADS | {"one"}:
         return True
     i = at

@@ -5,7 +5,7 @@ the shipped ones, top-level key by key.
 """
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
@@ -140,9 +140,11 @@ def _load(folder: Path | None) -> Vocabulary:
         cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),
         sown=_book({"sown": counts["seeds"]["sown"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
-        decisions=_book({name: entry["said"] for name, entry in decisions.items()}),
+        decisions=_book({name: _any_it(entry["said"]) for name, entry in decisions.items()}),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
-        decisions_never=_book({name: entry.get("never", ()) for name, entry in decisions.items()}),
+        decisions_never=_book(
+            {name: _any_it(entry.get("never", ())) for name, entry in decisions.items()}
+        ),
         cues={
             habit: _book({habit: [*entry.get("said", ()), *entry.get("reversed", ())]})
             for habit, entry in cues.items()
@@ -161,6 +163,14 @@ def _load(folder: Path | None) -> Vocabulary:
             }
         ),
     )
+
+
+_IT = "it|that|this|him|her|them|these|those|that_one|this_one"
+
+
+def _any_it(said: Iterable[str]) -> list[str]:
+    """The phrases of decisions, where a lone "it" stands for any word that points at a plant."""
+    return [" ".join(_IT if word == "it" else word for word in phrase.split()) for phrase in said]
 
 
 def _book(by_label: Mapping[str, Any]) -> PhraseBook:
