@@ -4,6 +4,8 @@ Some words count only beside another ("dark" beside a leaf word is foliage, "tin
 flower word the size of the bloom); the vocabulary says which.
 """
 
+from collections import defaultdict
+
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -96,7 +98,7 @@ def _beside(mentions: Mentions, f: Found) -> Statement | None:
     best: tuple[int, int] | None = None
     for kind in term.beside:
         if kind == "colour":
-            places = [(c.start, c.end) for c in mentions.colours if low <= c.start < high]
+            places = [(c.start, c.end) for c in mentions.colours_in(low, high)]
         else:
             words = _LEAF if kind == "leaf" else _FLOWER
             places = [
@@ -133,7 +135,7 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
             w in _LINKS
             or w
             in ("single", "double", "frilly", "flat", "round", "open", "great", "ruffled", "old")
-            or any(c.start <= i < c.end for c in mentions.colours)
+            or any(c.end > i for c in mentions.colours_in(i - 5, i + 1))
             for i, w in zip(gap, words, strict=True)
         )
         return between_ok and not mentions.talk.between(f.end - 1, noun, (",", "."))
@@ -164,16 +166,16 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     } & set(words):
         if not (f.label == "foliage.scented" and {"it"} & set(words)):
             return False
-    if any(p.label not in ("leaf",) for p in mentions.parts if gap.start <= p.start < gap.stop):
+    if any(p.label not in ("leaf",) for p in mentions.parts_in(gap.start, gap.stop)):
         return False
-    if any(c.head_start in gap for c in mentions.colours) and f.label in (
+    if any(c.head_start in gap for c in mentions.colours_in(gap.start - 5, gap.stop)) and f.label in (
         "foliage.dark",
         "foliage.pale",
     ):
         return False
     if f.label in ("foliage.dark", "foliage.pale"):
         # "dark green leaf" is a colour of the leaf, "a dark zone on the leaf" a zone
-        if any(c.start <= f.start < c.end for c in mentions.colours):
+        if any(f.start < c.end for c in mentions.colours_in(f.start - 5, f.start + 1)):
             return False
         after = mentions.talk.texts[f.end : f.end + 1]
         if after and after[0] in (
@@ -214,14 +216,23 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     )
 
 
+_BIN = 32  # tokens; overlaps are looked for in neighbouring bins only
+
+
 def _without_inner(found: list[Statement]) -> tuple[Statement, ...]:
     """One trait has one value at one place: the longest phrase wins ("semi-double")."""
     kept: list[Statement] = []
+    at: dict[tuple[str, int], list[Statement]] = defaultdict(list)
     for s in sorted(found, key=lambda s: (-(s.end - s.start), s.start)):
-        inside = [k for k in kept if k.trait == s.trait and k.start < s.end and s.start < k.end]
-        if any(k.value == s.value or (k.start <= s.start and s.end <= k.end) for k in inside):
+        inside = [k for k in at[s.trait, s.start // _BIN] if k.start < s.end and s.start < k.end]
+        if any(
+            k.value == s.value or (s.trait != "foliage" and k.start <= s.start and s.end <= k.end)
+            for k in inside
+        ):
             continue
         if s.trait != "foliage" and s.trait != "health" and inside:
             continue
         kept.append(s)
+        for n in range(s.start // _BIN - 1, s.start // _BIN + 2):
+            at[s.trait, n].append(s)
     return tuple(sorted(kept, key=lambda s: s.start))

@@ -9,7 +9,6 @@ from dataclasses import dataclass
 
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions
-from diary.reading.scope import cues
 
 # A run of aside at least so long ends a clip, where sentences are not marked.
 _ASIDE_WORDS = 13
@@ -62,8 +61,8 @@ def cut_clips(
 def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
-    closing = {f.start for f in cues(talk, vocabulary, "closing")}
-    ending = {f.start for f in cues(talk, vocabulary, "ending")}
+    closing = {f.start for f in mentions.cue("closing")}
+    ending = {f.start for f in mentions.cue("ending")}
     parts = {p.start for p in mentions.parts}
     plants = {i for i, t in enumerate(talk.texts) if t in _PLANT_WORDS}
     refs = {r.start for r in mentions.refs if r.cut is None}
@@ -79,7 +78,7 @@ def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
 def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]) -> list[_Unit]:
     talk = mentions.talk
     units = []
-    for a, b in talk.sentences:
+    for a, b in talk.sentences_in(turn.at, stop):
         if b <= turn.at or a >= stop:
             continue
         start, end = max(a, turn.at), min(b, stop)

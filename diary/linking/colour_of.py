@@ -80,7 +80,7 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
         colour = ordered[n]
         coloured.add((attached.part, mentions.talk.sentence_number(colour.start)))
         coloured |= {
-            (f.start, f.label) for f in mentions.parts if attached.start <= f.start < attached.end
+            (f.start, f.label) for f in mentions.parts_in(attached.start, attached.end)
         }
         statements.append(
             Statement(
@@ -160,9 +160,7 @@ def _attach(
 def _noun_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
     talk = mentions.talk
-    for part in mentions.parts:
-        if part.start < colour.end:
-            continue
+    for part in mentions.parts_in(colour.end, colour.end + 5):
         gap = range(colour.end, part.start)
         if len(gap) > 3 or talk.between(colour.end - 1, part.start, (".", ",", "?")):
             return None
@@ -189,13 +187,13 @@ def _noun_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
 
 
 def _is_colour_word(mentions: Mentions, at: int) -> bool:
-    return any(c.start <= at < c.end for c in mentions.colours)
+    return any(at < c.end for c in mentions.colours_in(at - 5, at + 1))
 
 
 def _petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
     """The petals on which a marking lies: "blaze on both top petals"."""
-    for part in mentions.parts:
-        if at <= part.start <= at + 4 and mentions.vocabulary.part_kinds[part.label] == "petals":
+    for part in mentions.parts_in(at, at + 5):
+        if mentions.vocabulary.part_kinds[part.label] == "petals":
             if mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in _PREPOSITIONS:
                 return (part.label,)
     return ()
@@ -208,7 +206,7 @@ def _marking_of(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     if i and texts[i - 1] in ("a", "an", "the", "pure"):
         i -= 1
     if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
-        for part in mentions.parts:
+        for part in mentions.parts_in(i - 8, i - 1):
             if part.end == i - 1 and not mentions.talk.tokens[part.end - 1].mark:
                 if texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
                     return None
@@ -226,8 +224,8 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     best: _Attached | None = None
     heads = [
         p
-        for p in mentions.parts
-        if sentence <= p.start and p.end <= colour.start and _is_of_plant(mentions, p)
+        for p in mentions.parts_in(sentence, colour.start)
+        if p.end <= colour.start and _is_of_plant(mentions, p)
     ]
     for n in range(len(heads) - 1, -1, -1):
         part = heads[n]
@@ -367,7 +365,7 @@ def _in_phrase_after(mentions: Mentions, colour: ColourHeard) -> _Attached | Non
         return None
     j = i + 1
     while j < len(texts) and j - i <= 4:
-        part = next((p for p in mentions.parts if p.start == j), None)
+        part = next(iter(mentions.parts_in(j, j + 1)), None)
         if (
             part is None
             and texts[j] in ("bottom", "top")
@@ -422,18 +420,18 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
         ):
             start = talk.sentence(clause - 1)[0]
             start = talk.sentence(start - 1)[0] if start and start > clause - 8 else start
-    first = next((p for p in mentions.parts if start <= p.start < colour.start), None)
+    first = next(iter(mentions.parts_in(start, colour.start)), None)
     if first is None or first.label == "bloom" or not _is_of_plant(mentions, first):
         return None
     lead = talk.texts[start : first.start]
-    if len(lead) > 4 or any(c.start < first.start for c in mentions.colours if c.start >= start):
+    if len(lead) > 4 or any(c.start < first.start for c in mentions.colours_in(start, first.start)):
         return None
     after_part = talk.texts[first.end : first.end + 2]
     if talk.punctuated and not ({"is", "'s", "are", "'re", "has", "'ve", "come"} & set(after_part)):
         return None
     between = talk.texts[first.end : colour.start]
     others = [
-        p for p in mentions.parts if first.end <= p.start < colour.start and p.label != first.label
+        p for p in mentions.parts_in(first.end, colour.start) if p.label != first.label
     ]
     if others or (talk.punctuated and (_SUBJECT_BREAK - {"that"}) & set(between)):
         return None

@@ -5,10 +5,11 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 """
 
 import re
+from bisect import bisect_left
 
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
-from diary.reading.scope import Habit, cues
+from diary.reading.scope import Habit
 
 _MAYBE = re.compile(
     r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
@@ -23,13 +24,14 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     vocabulary, talk = mentions.vocabulary, mentions.talk
     found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
     kept: list[Statement] = []
+    taken: set[int] = set()
     conditions = [
         f.start
-        for f in cues(talk, vocabulary, "hypothetical")
+        for f in mentions.cue("hypothetical")
         if talk.texts[f.start] in ("if", "unless", "provided", "should", "as")
     ]
     for f in sorted(found, key=lambda f: (-(f.end - f.start), f.start)):
-        if any(s.start < f.end and f.start < s.end for s in kept):
+        if taken & set(range(f.start, f.end)):
             continue
         words = talk.texts[f.start : f.end]
         habits = mentions.scopes.habits(f.start, f.end)
@@ -41,8 +43,12 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         low = talk.sentence(f.start)[0]
         lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
         firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
-        if firm and any(low <= c < f.start and f.start - c > 2 for c in conditions):
+        if firm and any(
+            f.start - c > 2 and not {"but", "no"} & set(talk.texts[c : f.start])
+            for c in conditions[bisect_left(conditions, low) : bisect_left(conditions, f.start)]
+        ):
             firm = False
+        taken |= set(range(f.start, f.end))
         kept.append(
             Statement(
                 trait="decision",

@@ -5,12 +5,13 @@ A lead-in is read backwards from the plant, phrase by phrase, so that a clip can
 """
 
 import re
+from bisect import bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import whole
 from diary.reading.phrases import Found
-from diary.reading.scope import cues
 
 _FILLERS = frozenset(
     "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
@@ -71,21 +72,17 @@ class Move:
 class LeadIns:
     """All phrases that lead in plants, asked by token."""
 
-    def __init__(self, mentions: Mentions) -> None:
+    def __init__(self, mentions: Mentions, telling: tuple[int, ...] = ()) -> None:
         talk, vocabulary = mentions.talk, mentions.vocabulary
         self._mentions = mentions
+        self._told_ends = telling
         self._kinds: dict[int, list[tuple[int, str]]] = {}
         for kind in ("intro", "movement", "return"):
             for found in vocabulary.cues[kind].find(talk.texts):
                 self._kinds.setdefault(found.end, []).append((found.start, kind))
-        self.returns: tuple[Found, ...] = tuple(cues(talk, vocabulary, "return"))
         self._compared: dict[int, int] = {}
         for found in vocabulary.cues["compared"].find(talk.texts):
             self._compared[found.end] = max(found.end - found.start, self._compared.get(found.end, 0))
-        self.moves: tuple[Move, ...] = tuple(
-            Move(start=f.start, end=f.end, plain=_plain(talk.texts[f.start : f.end]))
-            for f in cues(talk, vocabulary, "movement")
-        )
 
     def before(self, at: int) -> LeadIn:
         """The lead-in that ends right before the token."""
@@ -124,8 +121,8 @@ class LeadIns:
                 steps.append((end - 1, frozenset()))
             steps += [
                 (r.start, frozenset())
-                for r in self._mentions.refs
-                if r.end == end and r.cut is not None and r.start >= floor
+                for r in self._mentions.refs_in(floor, end)
+                if r.end == end and r.cut is not None
             ]
             for start, kind in steps:
                 told = (kinds | kind, (*words, *texts[start:end]))
@@ -152,6 +149,11 @@ class LeadIns:
                 return match[1]
         return ""
 
+    def told_before(self, at: int) -> int:
+        """The end of the last statement before the token: a clip cannot begin before it."""
+        n = bisect_right(self._told_ends, at)
+        return self._told_ends[n - 1] if n else 0
+
     def compared(self, at: int) -> bool:
         """Whether a phrase of comparison ends right before the token ("starting with" is none)."""
         if at not in self._compared:
@@ -162,35 +164,42 @@ class LeadIns:
     def moved_before(self, at: int) -> bool:
         """Whether a phrase of moving on stands before the token in its sentence."""
         start = self._mentions.talk.sentence(at)[0]
-        return any(start <= m.start < at for m in self.moves)
+        return bool(self._mentions.cue("movement", start, at))
 
     def guessed(self, at: int) -> bool:
         """Whether the plant is only a guess: "could be 23 80"."""
         texts = self._mentions.talk.texts
+        start = self._mentions.talk.sentence(at)[0] if self._mentions.talk.punctuated else 0
         return (
-            bool(_GUESSES & set(texts[max(0, at - 3) : at]))
+            bool(_GUESSES & set(texts[max(start, at - 3) : at]))
             and "number" not in texts[max(0, at - 1) : at]
         )
 
     def move_near(self, at: int) -> Move | None:
         """The phrase of moving on in the same sentence, or right before it."""
         start = self._mentions.talk.sentence(at)[0]
-        near = [
-            m
-            for m in self.moves
-            if max(0, min(start, at - 10)) <= m.start <= at + 8 and m.start < at + 9
-        ]
-        near = [m for m in near if m.start >= start - 10]
-        return near[-1] if near else None
+        earliest = max(0, min(start, at - 10), start - 10)
+        near = self._mentions.cue("movement", earliest, at + 9)
+        return self.move_at(near[-1].start) if near else None
+
+    def move_at(self, at: int) -> Move | None:
+        """The phrase of moving on that begins at the token."""
+        found = next(iter(self._mentions.cue("movement", at, at + 1)), None)
+        if found is None:
+            return None
+        words = self._mentions.talk.texts[found.start : found.end]
+        return Move(start=found.start, end=found.end, plain=_plain(words))
 
     def came_back_near(self, at: int) -> bool:
         """Whether the speaker says in the words before that he goes back."""
-        return any(at - 12 <= r.start <= at for r in self.returns)
+        return bool(self._mentions.cue("return", at - 12, at + 1))
 
     def start_of(self, at: int, move: Move | None) -> int:
         """Where a clip begins whose plant is told at the token."""
         talk = self._mentions.talk
         start = talk.sentence(at)[0]
+        if not talk.punctuated:
+            start = max(start, min(self.told_before(at), at))
         if move is not None and move.start < at:
             return (
                 min(self.before(move.start).start, max(start, move.start))
@@ -213,6 +222,6 @@ def _plain(words: tuple[str, ...]) -> bool:
     return another or ("one" in words and bool(_PLACES & set(words)))
 
 
-def lead_ins(mentions: Mentions) -> LeadIns:
-    """The lead-ins of a talk."""
-    return LeadIns(mentions)
+def lead_ins(mentions: Mentions, statement_ends: Sequence[int]) -> LeadIns:
+    """The lead-ins of a talk; `statement_ends` are the tokens at which statements end."""
+    return LeadIns(mentions, tuple(sorted(statement_ends)))

@@ -66,4 +66,4 @@ def find_likenesses(mentions: Mentions) -> tuple[Likeness, ...]:
     kept: dict[int, Likeness] = {}
     for likeness in sorted(found, key=lambda x: x.start):
         kept.setdefault(likeness.operand.start, likeness)
-    return tuple(kept.values())
+    return tuple(sorted(kept.values(), key=lambda x: x.start))

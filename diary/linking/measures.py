@@ -12,7 +12,6 @@ from diary.linking.second_thoughts import repairs_in
 from diary.linking.statement import Statement
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
-from diary.reading.scope import cues
 
 _POT_BEFORE = frozenset({"in", "into", "to", "a", "an", "its", "that", "the", "up"})
 _SAME_SIZE_WORDS = 16
@@ -72,7 +71,7 @@ def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     found: list[Length] = []
     taken = {i for x in lengths for i in range(x.start, x.end)}
-    repairs = {f.end for f in cues(talk, vocabulary, "repair")}
+    repairs = {f.end for f in mentions.cue("repair")}
     refs = {i for r in mentions.refs if r.cut is None for i in range(r.start, r.end)}
     for previous in lengths:
         unit_mm = _unit_of(mentions, previous)

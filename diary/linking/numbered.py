@@ -66,7 +66,7 @@ def numbered_turn(
         rule = "a number brought in" if lead.any else "a number at the head of a sentence"
     certainty = score * (1.0 if firm else 0.95 if lead.at_head else 0.85)
     return Turn(
-        at=opening(mentions, lead, ref.start), said=ref.start,
+        at=opening(mentions, leads, lead, ref.start), said=ref.start,
         plant=Plant(kind=PlantKind.SEEDLING, number=number, on_record=on_record),
         score=round(min(certainty, 0.99), 3), rule=rule,
         runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
@@ -85,7 +85,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         return None
     if rest == ("with",) and not marked and not lead.moved:
         return None
-    if rest == ("and",) and not marked and any(r.start == ref.end + 1 for r in mentions.refs):
+    if rest == ("and",) and not marked and mentions.ref_at(ref.end + 1) is not None:
         return None
     sentence = talk.sentence(ref.start)
     heads = sentence[0] == lead.start
@@ -104,7 +104,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
     )
     return Turn(
-        at=opening(mentions, lead, ref.start), said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
+        at=opening(mentions, leads, lead, ref.start), said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
         rule="a named plant shown", runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
     )  # fmt: skip
 
@@ -170,7 +170,7 @@ def _ends_there(mentions: Mentions, ref: Ref) -> bool:
 
 def _first(mentions: Mentions, ref: Ref) -> bool:
     start = mentions.talk.sentence(ref.start)[0]
-    return not any(start <= r.start < ref.start and r.cut is None for r in mentions.refs)
+    return not any(r.cut is None for r in mentions.refs_in(start, ref.start))
 
 
 def _alone(mentions: Mentions, ref: Ref) -> bool:
@@ -206,12 +206,13 @@ def _completed(
     return (tried[0], False) if tried else None
 
 
-def opening(mentions: Mentions, lead: LeadIn, said: int) -> int:
+def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     """Where the sentence begins that brings a plant in, if that is near."""
     talk = mentions.talk
     start = talk.sentence(lead.start)[0]
     if talk.punctuated:
         return start if lead.start - start <= _LONG_OPENING else lead.start
+    start = max(start, min(leads.told_before(lead.start), lead.start))
     if not lead.any and not lead.shown and lead.start - start > 2:
         return lead.start
     if lead.start - start <= _SHORT_OPENING:

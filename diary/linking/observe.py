@@ -7,7 +7,7 @@ from diary.linking.document import Band, Evidence, Observation, Value
 from diary.linking.second_thoughts import settle
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
-from diary.reading.scope import Habit, cues
+from diary.reading.scope import Habit
 
 # Bands by score, set so that of what is sure at most 3 % is wrong (DEVELOPERS.md says how measured).
 SURE, LIKELY = 0.86, 0.6
@@ -32,7 +32,8 @@ def observe(
     mentions: Mentions, stretch: Stretch, statements: list[Statement], others: set[int]
 ) -> tuple[tuple[Observation, ...], tuple[Observation, ...]]:
     """Observations and proposals of one stretch, by time."""
-    hedges = [(f.start, f.end) for f in cues(mentions.talk, mentions.vocabulary, "hedge")]
+    near = mentions.cue("hedge", stretch.start - _HEDGE_BEFORE - 4, stretch.end + _HEDGE_AFTER + 1)
+    hedges = [(f.start, f.end) for f in near]
     marked = [_weighed(mentions, s, hedges) for s in statements if not _elsewhere(s, others)]
     settled = settle(mentions, [s for s in marked if s is not None])
     settled = _consistent(mentions, [s for s in settled if not s.negated])

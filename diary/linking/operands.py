@@ -48,7 +48,7 @@ def before(mentions: Mentions, end: int, *, unknown: bool = False) -> Operand | 
     """The plant whose words end right before the token (a possessive 's is skipped)."""
     texts = mentions.talk.texts
     stop = end - 1 if end and texts[end - 1] == "'s" else end
-    ref = next((r for r in mentions.refs if r.end == stop), None)
+    ref = mentions.ref_ending(stop)
     if ref is not None:
         return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
     if not unknown or not mentions.talk.punctuated:
@@ -62,7 +62,7 @@ def before(mentions: Mentions, end: int, *, unknown: bool = False) -> Operand | 
 
 
 def _ref_from(mentions: Mentions, at: int) -> Ref | None:
-    return next((r for r in mentions.refs if r.start == at), None)
+    return mentions.ref_at(at)
 
 
 def _new_name(mentions: Mentions, at: int) -> Operand | None:

@@ -44,8 +44,8 @@ def told_of_others(
     """Tokens of the clip that speak of another plant."""
     talk = mentions.talk
     found: set[int] = set()
-    for ref in mentions.refs:
-        if not start <= ref.start < end or _is_plant(mentions, ref, plant):
+    for ref in mentions.refs_in(start, end):
+        if _is_plant(mentions, ref, plant):
             continue
         if ref.cut is not None and not ref.cut[1]:
             continue
@@ -109,7 +109,7 @@ def _relative(mentions: Mentions, ref: Ref) -> int | None:
 def _until_back(mentions: Mentions, begin: int, end: int) -> int:
     talk = mentions.talk
     stop = min(talk.sentence(begin)[1], end)
-    for a, b in talk.clauses:
+    for a, b in talk.clauses_in(begin, stop):
         if a <= begin or a >= stop:
             continue
         i = a

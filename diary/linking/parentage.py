@@ -14,7 +14,7 @@ from diary.linking.operands import Operand, after, before
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
-from diary.reading.scope import Habit, cues
+from diary.reading.scope import Habit
 
 _UNSAID = {Habit.WISH, Habit.QUESTION, Habit.NOT_RECALLED, Habit.DENIAL, Habit.HYPOTHETICAL}
 # Joins that make a cross only where the talk is of a cross anyway.
@@ -58,7 +58,7 @@ def _known(operand: Operand | None) -> bool:
 def _pairs(mentions: Mentions) -> Iterator[Statement]:
     """Two plants with a join between them."""
     texts = mentions.talk.texts
-    leads = {f.end for f in cues(mentions.talk, mentions.vocabulary, "cross_lead")}
+    leads = {f.end for f in mentions.cue("cross_lead")}
     joins = {}
     for join in mentions.vocabulary.cues["cross"].find(texts):
         if (
@@ -185,7 +185,7 @@ def _selfed(mentions: Mentions) -> Iterator[Statement]:
         for f in mentions.vocabulary.never_cues["selfed"].find(mentions.talk.texts)
         for i in range(f.start, f.end)
     }
-    for cue in cues(mentions.talk, mentions.vocabulary, "selfed"):
+    for cue in mentions.cue("selfed"):
         if exceptions & set(range(cue.start, cue.end)) or not _asserted(
             mentions, cue.start, cue.end
         ):
@@ -208,7 +208,7 @@ def _selfed(mentions: Mentions) -> Iterator[Statement]:
 
 def _open(mentions: Mentions) -> Iterator[Statement]:
     """ "bee-pollinated off A", "A, open pollinated", "the bees did the rest"."""
-    for cue in cues(mentions.talk, mentions.vocabulary, "open"):
+    for cue in mentions.cue("open"):
         if not _asserted(mentions, cue.start, cue.end):
             continue
         yield Statement(
@@ -222,7 +222,7 @@ def _open(mentions: Mentions) -> Iterator[Statement]:
 
 def _sports(mentions: Mentions) -> Iterator[Statement]:
     """ "a sport of A"; not "is it a sport?"."""
-    for cue in cues(mentions.talk, mentions.vocabulary, "sport"):
+    for cue in mentions.cue("sport"):
         if mentions.talk.texts[cue.end - 1] not in ("of", "from", "off", "on"):
             operand = before(mentions, cue.start)
             if operand is None or mentions.talk.texts[cue.start] != "sport":
@@ -239,11 +239,11 @@ def _seed_before_pollen(
     """ "so that's A, which is a regal, with the pollen of B": A is the seed parent."""
     extra = []
     seeds = {mentions.talk.sentence_number(s.start) for s in found if s.trait == "seed_parent"}
-    leads = {f.end for f in cues(mentions.talk, mentions.vocabulary, "cross_lead")}
+    leads = {f.end for f in mentions.cue("cross_lead")}
     for pollen in [s for s in found if s.trait == "pollen_parent"]:
         number = mentions.talk.sentence_number(pollen.start)
         for ref in reversed(
-            [r for r in mentions.refs if r.end <= pollen.start and r.start > pollen.start - 16]
+            [r for r in mentions.refs_in(pollen.start - 15, pollen.start) if r.end <= pollen.start]
         ):
             if ref.cut is None and ref.start in leads and ref.start not in used:
                 if abs(mentions.talk.sentence_number(ref.start) - number) > 1 or number in seeds:

@@ -1,7 +1,9 @@
 """Transcript in, reading out: the one entry to the core. Pure."""
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from datetime import date
+from typing import Protocol, TypeVar
 
 from diary.linking.by_word import find_word_traits
 from diary.linking.clips import Stretch, cut_clips
@@ -37,7 +39,6 @@ def read_talk(
     mentions = find_mentions(talk, vocabulary, known)
     parents = find_parents(mentions)
     likenesses = find_likenesses(mentions)
-    turns = find_turns(mentions, parents, likenesses)
     statements: list[Statement] = [
         *parents,
         *find_colour_statements(mentions),
@@ -46,6 +47,9 @@ def read_talk(
         *find_counts(mentions),
         *find_decisions(mentions),
     ]
+    statements.sort(key=lambda s: s.start)
+    ends = [s.end for s in statements] + [x.end for x in likenesses]
+    turns = find_turns(mentions, parents, likenesses, ends)
     telling = [s.start for s in statements] + [x.start for x in likenesses]
     stretches = cut_clips(mentions, turns, telling)
     days = find_days(talk, recorded)
@@ -83,6 +87,20 @@ def _day(
     return said[-1].day if said else day
 
 
+class _Placed(Protocol):
+    @property
+    def start(self) -> int: ...
+
+
+_P = TypeVar("_P", bound=_Placed)
+
+
+def _starting_in(items: Sequence[_P], start: int, end: int) -> list[_P]:
+    """The items, ordered by start, that begin at tokens start..end-1."""
+    first = bisect_left(items, start, key=lambda item: item.start)
+    return list(items[first : bisect_left(items, end, key=lambda item: item.start)])
+
+
 def _clip(
     mentions: Mentions,
     stretch: Stretch,
@@ -92,12 +110,12 @@ def _clip(
     day: date | None,
 ) -> Clip:
     plant = stretch.turn.plant
-    inside = [s for s in statements if stretch.start <= s.start < stretch.end]
+    inside = _starting_in(statements, stretch.start, stretch.end)
     inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value == plant.number)]
     alike = [
         statement
-        for x in likenesses
-        if stretch.start <= x.start < stretch.end and x.asserted
+        for x in _starting_in(likenesses, stretch.start, stretch.end)
+        if x.asserted
         for statement in _likeness(mentions, x, plant)
     ]
     others = told_of_others(mentions, stretch.start, stretch.end, plant, parents, likenesses)

@@ -10,7 +10,6 @@ from dataclasses import replace
 from diary.linking.colour_of import DEFAULT_RULE
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
-from diary.reading.scope import cues
 
 _REACH = 15
 _DENIED_REACH = 18
@@ -33,7 +32,9 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     """The statements without those taken back, in order of their words."""
     talk = mentions.talk
     ordered = sorted(statements, key=lambda s: (s.start, s.end))
-    repairs = repairs_in(mentions)
+    if not ordered:
+        return []
+    repairs = repairs_in(mentions, ordered[0].start, ordered[-1].end)
     dropped: set[int] = set()
     for n, first in enumerate(ordered):
         if first.trait not in _SINGLE:
@@ -66,9 +67,9 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     return [s for n, s in enumerate(kept) if n not in dropped]
 
 
-def repairs_in(mentions: Mentions) -> list[tuple[int, int]]:
-    """Where words of repair stand: spans of tokens."""
-    found = [(f.start, f.end) for f in cues(mentions.talk, mentions.vocabulary, "repair")]
+def repairs_in(mentions: Mentions, start: int = 0, end: int | None = None) -> list[tuple[int, int]]:
+    """Where words of repair stand in a stretch of tokens: their spans."""
+    found = [(f.start, f.end) for f in mentions.cue("repair", start, end)]
     return [r for r in found if _is_repair(mentions, r)]
 
 
@@ -77,6 +78,8 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
     words = mentions.talk.texts[repair[0] : repair[1]]
     if words != ("no",):
         return True
+    if mentions.vocabulary.never_cues["denial"].at(mentions.talk.texts, repair[0]):
+        return False  # "no question", "no doubt"
     if mentions.talk.texts[repair[1] : repair[1] + 1] and mentions.talk.texts[repair[1]] in ("more", "less", "bigger", "smaller", "wider", "taller"):
         return False
     denies = any(
@@ -113,7 +116,7 @@ def _far(
     )
     if soft and second.start - first.end > 7:
         return True
-    parts = [p for p in mentions.parts if first.end <= p.start < second.start]
+    parts = mentions.parts_in(first.end, second.start)
     return first.trait == "colour" and bool(parts) and not any(p.label == first.part for p in parts)
 
 

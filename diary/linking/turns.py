@@ -6,6 +6,7 @@ plant without a number when the speaker says so, or moves on without giving one.
 comparison, a parent, a guess or a denial ("not twenty-three forty") turns nothing.
 """
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from diary.linking.document import Plant, PlantKind
@@ -16,23 +17,26 @@ from diary.linking.statement import Statement
 from diary.linking.unnumbered import came_back, moved_on, unlabelled
 from diary.linking.walk import Turn, Walk, telling_words
 from diary.reading.mentions import Mentions, Ref
-from diary.reading.scope import Habit, cues
+from diary.reading.scope import Habit
 
 _FIRST_WORDS = 60
 
 
 def find_turns(
-    mentions: Mentions, parents: tuple[Statement, ...], likenesses: tuple[Likeness, ...]
+    mentions: Mentions,
+    parents: tuple[Statement, ...],
+    likenesses: tuple[Likeness, ...],
+    statement_ends: Sequence[int],
 ) -> tuple[Turn, ...]:
     """All turns in order; the first clip begins at the first of them."""
-    leads = lead_ins(mentions)
+    leads = lead_ins(mentions, statement_ends)
     taken = {i for s in parents for i in range(s.start, s.end)}
     taken |= {i for x in likenesses for i in range(x.operand.start, x.operand.end)}
     walk = Walk()
     events: list[tuple[int, int, Ref | None]] = [(r.start, 0, r) for r in mentions.refs]
-    events += [(f.start, 1, None) for f in cues(mentions.talk, mentions.vocabulary, "unlabelled")]
-    events += [(m.start, 2, None) for m in leads.moves]
-    events += [(r.start, 3, None) for r in leads.returns]
+    events += [(f.start, 1, None) for f in mentions.cue("unlabelled")]
+    events += [(m.start, 2, None) for m in mentions.cue("movement")]
+    events += [(r.start, 3, None) for r in mentions.cue("return")]
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
@@ -69,9 +73,9 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
         return False
     if ref.title == last.plant.number:
         return False
-    repairs = cues(mentions.talk, mentions.vocabulary, "repair")
+    repairs = mentions.cue("repair", last.said, ref.start)
     mended = any(last.said < f.start < ref.start and ref.start - f.end <= 5 for f in repairs)
-    if not mended or any(last.said < r.start < ref.start and r.cut is None for r in mentions.refs):
+    if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
     if mentions.scopes.habits(ref.start) & {Habit.DENIAL} and mentions.talk.texts[ref.start - 1] == "not":
         return False

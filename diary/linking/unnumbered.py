@@ -21,8 +21,8 @@ def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | No
     stop = max(stop, at + 9) if not mentions.talk.punctuated else stop
     if mentions.talk.punctuated and stop - at < 8 and stop < len(mentions.talk.texts):
         stop = mentions.talk.sentence(stop)[1]
-    for ref in mentions.refs:
-        if at <= ref.start < stop and (taken is None or ref.start not in taken):
+    for ref in mentions.refs_in(at, stop):
+        if taken is None or ref.start not in taken:
             if UNSAID & mentions.scopes.habits(ref.start):
                 continue
             if leads.compared(ref.start) or leads.guessed(ref.start):
@@ -106,8 +106,8 @@ def moved_on(
     mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
 ) -> Turn | None:
     """ "its neighbour is much the same", "the one behind it": moved on, and no number given."""
-    move = next(m for m in leads.moves if m.start == at)
-    if not move.plain or Habit.WISH in mentions.scopes.habits(at):
+    move = leads.move_at(at)
+    if move is None or not move.plain or Habit.WISH in mentions.scopes.habits(at):
         return None
     if leads.compared(at) or _told_soon(mentions, at, leads, taken):
         return None
@@ -125,7 +125,7 @@ def moved_on(
 
 def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
     """ "back to the pink one": a plant shown before, pointed at by its looks."""
-    found = next(r for r in leads.returns if r.start == at)
+    found = mentions.cue("return", at, at + 1)[0]
     texts = mentions.talk.texts
     if "back" not in texts[found.start : found.end]:
         return None
@@ -139,8 +139,7 @@ def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn |
     ):
         return None
     if any(
-        found.end <= r.start < found.end + 9 and r.is_number and r.cut is None
-        for r in mentions.refs
+        r.is_number and r.cut is None for r in mentions.refs_in(found.end, found.end + 9)
     ):
         return None
     telling = telling_words(tuple(rest))

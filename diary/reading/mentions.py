@@ -1,14 +1,16 @@
 """Everything heard in one talk, before anything is linked to a plant."""
 
-from collections.abc import Sequence
+from bisect import bisect_left
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Protocol, TypeVar
 
 from diary.reading.colours import ColourHeard, find_colours
 from diary.reading.known import Known
 from diary.reading.lengths import Length, find_lengths
 from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.phrases import Found, PhraseBook
-from diary.reading.scope import Scopes, find_scopes
+from diary.reading.scope import Scopes, cues, find_scopes
 from diary.reading.seedling_numbers import NumberHeard, NumberSystem, find_numbers, number_system
 from diary.reading.tokens import QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
@@ -46,6 +48,31 @@ class Mentions:
     colours: tuple[ColourHeard, ...]
     parts: tuple[Found, ...]
     lengths: tuple[Length, ...]
+    cue_table: Mapping[str, tuple[Found, ...]]
+
+    def cue(self, habit: str, start: int = 0, end: int | None = None) -> tuple[Found, ...]:
+        """The cues of a habit of speech that begin at tokens start..end-1, in order."""
+        return _between(self.cue_table[habit], start, end)
+
+    def parts_in(self, start: int, end: int | None = None) -> tuple[Found, ...]:
+        """Parts that begin at tokens start..end-1."""
+        return _between(self.parts, start, end)
+
+    def colours_in(self, start: int, end: int | None = None) -> tuple[ColourHeard, ...]:
+        """Colours that begin at tokens start..end-1."""
+        return _between(self.colours, start, end)
+
+    def refs_in(self, start: int, end: int | None = None) -> tuple[Ref, ...]:
+        """Plants named or numbered that begin at tokens start..end-1."""
+        return _between(self.refs, start, end)
+
+    def ref_at(self, start: int) -> Ref | None:
+        """The plant whose words begin at the token."""
+        return next(iter(self.refs_in(start, start + 1)), None)
+
+    def ref_ending(self, end: int) -> Ref | None:
+        """The plant whose words end right before the token."""
+        return next((r for r in self.refs_in(end - _LONGEST_REF, end) if r.end == end), None)
 
     def phrases(self, book: PhraseBook, never: PhraseBook | None = None) -> list[Found]:
         """Matches of the book outside names and numbers, without the exceptions of `never`."""
@@ -69,6 +96,24 @@ class Mentions:
         ]
 
 
+_LONGEST_REF = 16
+
+
+class _Placed(Protocol):
+    @property
+    def start(self) -> int: ...
+
+
+_P = TypeVar("_P", bound=_Placed)
+
+
+def _between(items: tuple[_P, ...], start: int, end: int | None) -> tuple[_P, ...]:
+    """The items, ordered by start, that begin at start..end-1."""
+    first = bisect_left(items, start, key=lambda item: item.start)
+    last = len(items) if end is None else bisect_left(items, end, key=lambda item: item.start)
+    return items[first:last]
+
+
 def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
     """All mentions of the talk."""
     system = number_system(known)
@@ -88,6 +133,7 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
             [f for f in vocabulary.parts.find(talk.texts) if not any(masked[f.start : f.end])]
         ),
         lengths=find_lengths(talk.texts, vocabulary),
+        cue_table={habit: tuple(cues(talk, vocabulary, habit)) for habit in vocabulary.cues},
     )
 
 

@@ -59,8 +59,12 @@ class PhraseBook:
         """The longest match that begins exactly at the token, if any."""
         if at >= len(texts):
             return None
-        here = self.find(texts[: at + 14], at, min(len(texts), at + 14))
-        return next((found for found in here if found.start == at), None)
+        best: Found | None = None
+        for slots, label in self._by_first.get(texts[at], ()):
+            reach = _match(slots, 0, texts, at, len(texts))
+            if reach > (best.end if best else at):
+                best = Found(at, reach, label)
+        return best
 
 
 def _slots(phrase: str) -> tuple[_Slot, ...]:

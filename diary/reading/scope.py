@@ -179,6 +179,7 @@ def _to_turning(talk: Talk, start: int) -> int:
     return stop
 
 
+_SPEAKERS = frozenset({"i", "you", "he", "she", "it", "we", "they", "who", "one", "'s", "that"})
 _ASKING = frozenset({"what", "which", "why", "who", "how", "where"})
 _ANSWERING = frozenset({"and", "so", "but", "now", "or", "well"})
 
@@ -209,7 +210,7 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             before = talk.texts[cue.start - 1] if cue.start else ""
             if talk.texts[cue.start] in _ASKING and start != cue.start and before not in _ANSWERING:
                 continue
-            if stop - cue.end < 2 or before in (
+            if stop - cue.end < 2 or before in _SPEAKERS or before in (
                 "what",
                 "that",
                 "which",

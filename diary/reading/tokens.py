@@ -59,6 +59,14 @@ class Talk:
         """The clause that holds the token at `index`."""
         return _around(self.clauses, index)
 
+    def sentences_in(self, start: int, end: int) -> tuple[tuple[int, int], ...]:
+        """The sentences that reach into tokens start..end-1."""
+        return _reaching(self.sentences, start, end)
+
+    def clauses_in(self, start: int, end: int) -> tuple[tuple[int, int], ...]:
+        """The clauses that reach into tokens start..end-1."""
+        return _reaching(self.clauses, start, end)
+
     def sentence_number(self, index: int) -> int:
         """Which sentence the token at `index` is in, from 0."""
         return max(0, bisect_right(self.sentences, (index, len(self.tokens) + 1)) - 1)
@@ -66,6 +74,14 @@ class Talk:
     def between(self, start: int, end: int, wanted: Sequence[str]) -> bool:
         """Whether a mark of `wanted` stands after one of the tokens start..end-1."""
         return any(self.tokens[i].mark in wanted for i in range(max(start, 0), end))
+
+
+def _reaching(
+    spans: tuple[tuple[int, int], ...], start: int, end: int
+) -> tuple[tuple[int, int], ...]:
+    first = max(0, bisect_right(spans, (start, 1 << 60)) - 1)
+    last = bisect_right(spans, (end - 1, 1 << 60))
+    return spans[first:last]
 
 
 def _around(spans: tuple[tuple[int, int], ...], index: int) -> tuple[int, int]:
@@ -227,12 +243,15 @@ _DESCRIBING = frozenset(
     "variegated healthy clean nothing bit flower's really beautiful".split()
 )
 _ROUNDED_OFF = frozenset({"that", "it", "before", "all", "mind", "though", "anyway", "there"})
+_SEASONS = frozenset({"year", "season", "summer", "spring", "winter", "autumn", "time", "week", "month"})
 _RANKED = frozenset({"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"})
 
 
 def _turns_on(texts: tuple[str, ...], at: int) -> bool:
     if texts[at - 1] in _NO_OPENING_AFTER:
         return False
+    if texts[at] == "last" and texts[at + 1 : at + 2] and texts[at + 1] in _SEASONS:
+        return texts[at + 2 : at + 3] != () and texts[at + 2] in _SUBJECTS
     for words in _OPENINGS:
         if texts[at : at + len(words)] == words:
             if words[-1] == "the" and texts[at + 2 : at + 3] and texts[at + 2] not in _RANKED:
