@@ -154,6 +154,11 @@ def assemble(
         # a synonym of a seedling's name leads to the seedling
         for other in entry.synonyms:
             keys[other.casefold()] = keys[entry.name.casefold()]
+    for summary in summaries:
+        # a parent that is nowhere on record itself, written in capitals or not
+        for parent in (summary.seed_parent, summary.pollen_parent):
+            if parent is not None:
+                keys.setdefault(parent.casefold(), parent)
     return Overview(
         plants=summaries,
         walks=walks,

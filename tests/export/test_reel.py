@@ -25,7 +25,9 @@ def film(path: Path, size: tuple[int, int] | None, *, beep_s: float, length_s: i
         audio = out.add_stream("aac", rate=RATE, layout="mono")
         if video is not None:
             for number in range(length_s * 10):
-                grey = np.full((size[1], size[0], 3), 20 + 30 * (number // 10), dtype=np.uint8)
+                grey = np.full(
+                    (size[1], size[0], 3), min(250, 20 + 30 * (number // 10)), dtype=np.uint8
+                )
                 frame = av.VideoFrame.from_ndarray(grey, format="rgb24")
                 frame.pts, frame.time_base = number, Fraction(1, 10)
                 out.mux(video.encode(frame))
