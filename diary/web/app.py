@@ -1,5 +1,6 @@
 """The web pages as one application: every route in one list, and the server's beginning and end."""
 
+import threading
 from collections.abc import AsyncIterator, Iterable
 from contextlib import asynccontextmanager
 from pathlib import Path
@@ -102,6 +103,16 @@ ROUTES: list[BaseRoute] = [
 ]
 
 
+def _warm(desk: Desk) -> None:
+    """Load what is slow to load before somebody waits for it; whoever asks first waits less."""
+    from diary.reading.vocabulary import load_vocabulary
+
+    load_vocabulary()
+    with desk.store() as store:
+        desk.plants(store)
+        desk.review(store)
+
+
 def create_app(
     settings: Settings,
     *,
@@ -122,6 +133,7 @@ def create_app(
             with desk.store() as store:
                 known = frozenset(one.path for one in recordings(store, removed=True))
             watch.start(known)
+        threading.Thread(target=_warm, args=(desk,), daemon=True).start()
         yield
         if inbox:
             watch.stop()

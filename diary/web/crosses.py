@@ -16,7 +16,7 @@ def page(request: Request) -> Response:
     """Every cross with its counts."""
     desk = desk_of(request)
     with desk.store() as store:
-        everything = desk.memo.get("progeny", lambda: progeny(desk.looks(store)))
+        everything = desk.memo.get("progeny", lambda: progeny(desk.overview(store)))
     return desk.page(request, "crosses.html", crosses=everything, today=date.today())
 
 
@@ -25,7 +25,7 @@ def one(request: Request) -> Response:
     desk = desk_of(request)
     number = request.path_params["place"]
     with desk.store() as store:
-        everything = desk.memo.get("progeny", lambda: progeny(desk.looks(store)))
+        everything = desk.memo.get("progeny", lambda: progeny(desk.overview(store)))
         wanted = [one for one in everything if (one.code or one.formula) == number]
         if not wanted:
             raise NotFound(f"No cross {number!r} is on record.")

@@ -1,8 +1,10 @@
 """The register: seedlings and named plants on record, entered, changed, imported."""
 
 import tempfile
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
@@ -85,8 +87,8 @@ def save(request: Request) -> Response:
         raise UsageError("An entry needs a number.")
     with desk_of(request).store() as store:
         before = seedling(store, number)
-        given = {name: said[name] for name in FIELDS if name in said}
-        save_seedling(store, Seedling(number=number, **given))
+        given: dict[str, Any] = {name: said[name] for name in FIELDS if name in said}
+        save_seedling(store, replace(Seedling(number=number), **given))
         status = said.get("status")
         if status and (before is None or before.status != status):
             set_status(store, number, status, day=_day(said), reason=said.get("reason") or None)

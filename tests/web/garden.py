@@ -2,8 +2,18 @@
 
 from datetime import date
 from pathlib import Path
+from typing import Any
 
-from diary.linking.document import Band, Clip, Plant, PlantKind, Reading, Suggestion
+from diary.linking.document import (
+    Band,
+    Clip,
+    Observation,
+    Plant,
+    PlantKind,
+    Reading,
+    Suggestion,
+    Value,
+)
 from diary.media.probe import probe
 from diary.records.readings import refresh, save_reading
 from diary.records.record import RecordingId
@@ -29,11 +39,11 @@ WHITE, PINK, LEMON, PURPLE = (243, 242, 238), (222, 140, 160), (250, 218, 94), (
 # a word each half second: 20 words are 10 s
 TALK_JUNE = (
     "Right then first up this morning is twenty three oh four. It is a lovely deep salmon with a "
-    "dark maroon blotch. "  # 0 .. 10 s
+    "dark maroon blotch. "
     "About four and a half centimetres across and very compact indeed. I will keep that one for "
-    "certain this year again. "  # .. 20 s
+    "certain this year again. "
     "Next one along is twenty three oh seven here. White with a cream throat and a lemon eye in "
-    "the middle. Perhaps double. "  # .. 31 s
+    "the middle. Perhaps double. "
     "This one has lost its label I am afraid to say. It is pink all over and quite leggy so we "
     "watch it."
 )
@@ -43,6 +53,20 @@ TALK_JULY = (
     "And twenty three eleven has opened its first flower today. Purple with dark feathering on it. "
     "That is one for the show bench I think."
 )
+TALK_MEMO = "A note on twenty three oh nine which I forgot to film. Scarlet and single this time."
+
+
+def starts(talked: str, quote: str) -> int:
+    """When these words begin, in ms."""
+    words, wanted = talked.split(), quote.split()
+    return 500 * next(n for n in range(len(words)) if words[n : n + len(wanted)] == wanted)
+
+
+def said(talked: str, quote: str, trait: str, value: Value, **more: Any) -> Observation:
+    """An observation at the place of its words (the first such place)."""
+    at = starts(talked, quote)
+    end = at + 500 * len(quote.split())
+    return observation(trait, value, at, end, text=quote, **more)
 
 
 def _enter(store: Store, path: Path, kind: str, day: date, title: str) -> Recording:
@@ -103,7 +127,7 @@ def _register(store: Store) -> None:
 def _june(store: Store, folder: Path) -> None:
     path = film(
         folder / "bench walk.mp4",
-        [(SALMON, MAROON, 20), (WHITE, LEMON, 11), (PINK, PINK, 12)],
+        [(SALMON, MAROON, 21), (WHITE, LEMON, 12), (PINK, PINK, 12)],
     )
     recording = _enter(store, path, "video", JUNE, "Bench walk, early June")
     read(
@@ -111,33 +135,29 @@ def _june(store: Store, folder: Path) -> None:
         recording,
         talk(TALK_JUNE),
         clip(
-            seedling("23-04"), 0, 20_000,
-            observation("colour", "salmon", 7000, 8000, part="bloom", text="deep salmon",
-                        modifiers=("deep",)),
-            observation("colour", "maroon", 9000, 10_500, part="blotch", text="dark maroon blotch.",
-                        modifiers=("dark",)),
-            observation("bloom_diameter", 45.0, 10_500, 14_000, unit="mm",
-                        text="About four and a half centimetres across"),
-            observation("habit", "compact", 14_500, 15_500, text="very compact"),
-            observation("decision", "keep", 16_500, 18_500, text="I will keep that one"),
+            seedling("23-04"), 0, starts(TALK_JUNE, "Next one"),
+            said(TALK_JUNE, "deep salmon", "colour", "salmon", part="bloom", modifiers=("deep",)),
+            said(TALK_JUNE, "dark maroon blotch.", "colour", "maroon", part="blotch",
+                 modifiers=("dark",)),
+            said(TALK_JUNE, "About four and a half centimetres across", "bloom_diameter", 45.0,
+                 unit="mm"),
+            said(TALK_JUNE, "very compact", "habit", "compact"),
+            said(TALK_JUNE, "I will keep that one", "decision", "keep"),
         ),
         clip(
-            seedling("23-07"), 20_500, 31_000,
-            observation("colour", "white", 24_000, 24_500, part="bloom", text="White"),
-            observation("colour", "cream", 25_500, 26_500, part="throat", text="cream throat"),
-            observation("colour", "lemon", 27_500, 28_500, part="eye", text="lemon eye",
-                        band=Band.LIKELY),
+            seedling("23-07"), starts(TALK_JUNE, "Next one"), starts(TALK_JUNE, "This one"),
+            said(TALK_JUNE, "White", "colour", "white", part="bloom"),
+            said(TALK_JUNE, "cream throat", "colour", "cream", part="throat"),
+            said(TALK_JUNE, "lemon eye", "colour", "lemon", part="eye", band=Band.LIKELY),
             proposals=(
-                observation("bloom_form", "double", 30_000, 31_000, text="Perhaps double.",
-                            band=Band.UNSURE),
+                said(TALK_JUNE, "Perhaps double.", "bloom_form", "double", band=Band.UNSURE),
             ),
         ),
         clip(
-            unnamed("pink, leggy"), 31_000, 43_000,
-            observation("colour", "pink", 37_000, 38_500, part="bloom", text="pink all over"),
-            observation("habit", "leggy", 39_500, 40_000, text="leggy"),
-            observation("decision", "watch", 40_500, 42_000, text="we watch it.",
-                        band=Band.LIKELY),
+            unnamed("pink, leggy"), starts(TALK_JUNE, "This one"), 44_500,
+            said(TALK_JUNE, "pink all over", "colour", "pink", part="bloom"),
+            said(TALK_JUNE, "leggy", "habit", "leggy"),
+            said(TALK_JUNE, "we watch it.", "decision", "watch", band=Band.LIKELY),
         ),
     )  # fmt: skip
 
@@ -151,17 +171,17 @@ def _july(store: Store, folder: Path) -> None:
         talk(TALK_JULY),
         clip(
             seedling("23-04"), 0, 12_500,
-            observation("colour", "salmon", 5500, 6000, part="bloom", text="salmon."),
-            observation("count_heads", 4, 6000, 7500, unit="count", text="Four heads open"),
-            observation("health", "rust", 10_500, 12_000, text="rust underneath."),
+            said(TALK_JULY, "salmon.", "colour", "salmon", part="bloom"),
+            said(TALK_JULY, "Four heads open", "count_heads", 4, unit="count"),
+            said(TALK_JULY, "rust underneath.", "health", "rust"),
             day=JULY,
         ),
         clip(
             seedling("23-11"), 12_500, 25_000,
-            observation("flowering", "first_flower", 15_000, 17_000, text="first flower today."),
-            observation("colour", "purple", 17_500, 18_000, part="bloom", text="Purple"),
-            observation("marking", "feathering", 18_500, 19_500, text="dark feathering"),
-            observation("decision", "show", 22_500, 24_500, text="the show bench"),
+            said(TALK_JULY, "first flower today.", "flowering", "first_flower"),
+            said(TALK_JULY, "Purple", "colour", "purple", part="bloom"),
+            said(TALK_JULY, "dark feathering", "marking", "feathering"),
+            said(TALK_JULY, "the show bench", "decision", "show"),
             day=JULY,
         ),
         suggestions=(
@@ -178,11 +198,11 @@ def _memo(store: Store, folder: Path) -> None:
     read(
         store,
         recording,
-        talk("A note on twenty three oh nine which I forgot to film. Scarlet and single this time."),
+        talk(TALK_MEMO),
         clip(
             seedling("23-09"), 0, 8000,
-            observation("colour", "scarlet", 5500, 6000, part="bloom", text="Scarlet"),
-            observation("bloom_form", "single", 6500, 7000, text="single"),
+            said(TALK_MEMO, "Scarlet", "colour", "scarlet", part="bloom"),
+            said(TALK_MEMO, "single", "bloom_form", "single"),
             day=JULY, band=Band.LIKELY,
         ),
     )  # fmt: skip

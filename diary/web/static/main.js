@@ -50,6 +50,9 @@ async function offerPlants(typed) {
   }));
 }
 
+const choose = document.querySelector("details.choose");
+if (choose && matchMedia("(max-width: 46rem)").matches) choose.open = false;
+
 // filters act at once; a part that is slow to make comes after the page
 for (const form of document.querySelectorAll("form[data-auto]")) {
   form.addEventListener("change", () => form.requestSubmit());
