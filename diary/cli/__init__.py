@@ -11,6 +11,7 @@ from diary.cli.context import Diary, folder_option
 from diary.cli.corrections import corrections_group
 from diary.cli.cultivars import cultivars_group
 from diary.cli.demo import demo_command
+from diary.cli.evaluate import evaluate_command
 from diary.cli.export import export_command
 from diary.cli.extract import extract_command
 from diary.cli.find import find_command
@@ -43,6 +44,7 @@ def main(diary: Path | None) -> None:  # read by the commands, see context
 main.add_command(demo_command)
 main.add_command(add_command)
 main.add_command(extract_command)
+main.add_command(evaluate_command)
 main.add_command(recordings_command)
 main.add_command(recording_command)
 main.add_command(seedling_command)
