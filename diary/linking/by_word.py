@@ -67,7 +67,7 @@ _BLOCK_SIZE = frozenset(
     }
 )
 _LINKS = frozenset(
-    "is are 's 're the a an of very quite really rather its it so and was nice lovely good big old little more such in on real with all both just too though for proper terribly remarkably bit lot exceptionally surprisingly fairly pretty".split()
+    "is are 's 're the a an of very quite really rather its it so and was nice lovely good big old little more such in on real with all both just too though for proper terribly remarkably bit lot nobbut only fairly exceptionally surprisingly fairly pretty".split()
 )
 
 
@@ -80,7 +80,21 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
         for f in mentions.phrases(vocabulary.near_terms, vocabulary.never_terms)
         if (s := _beside(mentions, f)) is not None
     ]
+    found += _alone(mentions)
     return _without_inner(found)
+
+
+def _alone(mentions: Mentions) -> list[Statement]:
+    """A note-taker's word that is a clause by itself: "Double.", "Single, wine red", "Double again"."""
+    talk = mentions.talk
+    if not talk.punctuated:
+        return []
+    found = []
+    for f in mentions.phrases(mentions.vocabulary.alone_terms, mentions.vocabulary.never_terms):
+        start, stop = talk.clause(f.start)
+        if start == f.start and (stop == f.end or talk.texts[f.end : stop] in (("again",), ("too",), ("still",))):
+            found.append(_said(mentions, f))
+    return found
 
 
 def _said(mentions: Mentions, f: Found) -> Statement:

@@ -145,7 +145,7 @@ def _attach(
         return before
     if after is not None:
         return after
-    topic = _topic(mentions, colour)
+    topic = _topic(mentions, colour) or _they(mentions, colour)
     if topic is not None:
         return topic
     return _Attached(
@@ -172,7 +172,10 @@ def _noun_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
             _is_colour_word(mentions, i) for i in gap
         ):
             return None
-        if talk.texts[part.end : part.end + 1] == ("off",):
+        follows = talk.texts[part.end : part.end + 1]
+        if talk.texts[part.end - 1].endswith("ed") and follows in (("with",), ("in",), ("by",)):
+            return None  # "apricot flushed with rose": the flush is rose
+        if follows == ("off",):
             return None  # "pulled a couple of brown petals off"
         on = _petals_after(mentions, part.end)
         return _Attached(
@@ -442,6 +445,26 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
         start=colour.start,
         end=colour.end,
     )
+
+
+_PLURALS = frozenset({"bud", "leaf", "upper petals", "lower petals", "stem", "veins", "spots"})
+_THEY_REACH = 14
+
+
+def _they(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
+    """ "there are fourteen buds on it, and they're a pale green": they are the buds."""
+    talk = mentions.talk
+    clause = talk.clause(colour.start)[0]
+    words = talk.texts[clause : colour.start]
+    if "they" not in words[:3] or "one" in words:
+        return None
+    before = mentions.parts_in(clause - _THEY_REACH, clause)
+    if not before or before[-1].label not in _PLURALS or not talk.texts[before[-1].end - 1].endswith("s"):
+        return None
+    return _Attached(
+        part=before[-1].label, rule="a colour of the parts spoken of as they", score=0.8,
+        start=colour.start, end=colour.end,
+    )  # fmt: skip
 
 
 def _markings(mentions: Mentions, coloured: set[tuple[object, object]]) -> list[Statement]:

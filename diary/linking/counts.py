@@ -232,6 +232,8 @@ def _germinated(mentions: Mentions, cue: Found) -> list[Statement] | None:
                             ]
                 if not _seed_talk_near(mentions, cue.start):
                     return None
+                if talk.texts[start - 1 : start] == ("every",):
+                    return []  # "every one of them came up": as many as were sown
                 return [_count("count_germinated", amount, start, cue.end, "seeds germinated")]
         if talk.texts[i - 1] not in skip:
             return None
@@ -248,7 +250,8 @@ def _sown_without_noun(mentions: Mentions) -> list[Statement]:
     """ "I sowed a dozen and four came up"."""
     talk, found = mentions.talk, []
     for i, text in enumerate(talk.texts):
-        if text not in ("sowed", "sown", "sow") or mentions.masked[i]:
+        put_in = talk.texts[i - 1 : i + 1] == ("put", "in") and _seed_talk_near(mentions, i)
+        if (text not in ("sowed", "sown", "sow") and not put_in) or mentions.masked[i]:
             continue
         amount = quantity(talk.texts, i + 1)
         if amount is None and talk.texts[i + 1 : i + 2] in (("about",), ("only",), ("just",)):

@@ -38,7 +38,10 @@ def find_likenesses(mentions: Mentions) -> tuple[Likeness, ...]:
     }  # fmt: skip
     found: list[Likeness] = []
     for cue in vocabulary.cues["similar"].find(talk.texts):
-        if any(mentions.masked[cue.start : cue.end]) or (cue.start, cue.end) in weak:
+        opens = talk.texts[cue.start : cue.end] == ("like",) and talk.clause(cue.start)[0] == cue.start
+        if any(mentions.masked[cue.start : cue.end]):
+            continue
+        if (cue.start, cue.end) in weak and not (opens and talk.punctuated):
             continue
         operand = after(mentions, cue.end)
         if operand is None or operand.start - cue.end > 2:

@@ -16,6 +16,7 @@ from diary.reading.mentions import Mentions
 _POT_BEFORE = frozenset({"in", "into", "to", "a", "an", "its", "that", "the", "up"})
 _SAME_SIZE_WORDS = 16
 _INHERIT_WORDS = 18
+_BY_THE_WAY = 8
 _LONG = {
     "bloom": 320,
     "leaf": 600,
@@ -48,7 +49,11 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
     """Sizes in millimetres, in order, second thoughts settled."""
     lengths = [x for x in mentions.lengths if not any(mentions.masked[x.start : x.end])]
     lengths = sorted([*lengths, *_without_unit(mentions, lengths)], key=lambda x: x.start)
-    measured = [m for x in lengths if (m := _measured(mentions, x)) is not None]
+    measured: list[_Measured] = []
+    for x in lengths:
+        m = _measured(mentions, x, measured[-1] if measured else None)
+        if m is not None:
+            measured.append(m)
     kept = _settled(mentions, measured)
     coins = _coins(mentions)
     return tuple(
@@ -103,7 +108,7 @@ def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
             if (
                 plausible
                 and (after or (headed and ends) or (corrected and (ends or after)))
-                and "by" not in lead[-1:]
+               
             ):
                 found.append(
                     Length(
@@ -159,7 +164,9 @@ def _subject_right_before(mentions: Mentions, at: int) -> bool:
     )
 
 
-def _measured(mentions: Mentions, length: Length) -> _Measured | None:
+def _measured(
+    mentions: Mentions, length: Length, previous: "_Measured | None"
+) -> _Measured | None:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     texts = talk.texts
     low, high = talk.sentence(length.start)
@@ -181,6 +188,14 @@ def _measured(mentions: Mentions, length: Length) -> _Measured | None:
     if near == "nothing" or _is_pot(mentions, length, near, dimension):
         return None
     subject = near or _subject(mentions, length, low, dimension)
+    if (
+        dimension == "across"
+        and previous is not None
+        and previous.trait == "plant_height"
+        and length.start - previous.length.end <= _BY_THE_WAY
+        and not _says_bloom(mentions, previous.length.end, length.start)
+    ):
+        subject = "plant"  # "thirty centimetres high by forty wide"
     if subject == "nothing":
         return None
     if dimension == "plant across":
@@ -254,7 +269,7 @@ def _is_pot(mentions: Mentions, length: Length, noun: str, dimension: str) -> bo
     return (
         before[-1:] in (("a",), ("an",), ("its",))
         and len(before) > 1
-        and before[-2] in ("in", "into", "to", "still", "on")
+        and before[-2] in ("in", "into", "to", "still", "on", "of", "out", "from")
     )
 
 

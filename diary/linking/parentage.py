@@ -178,6 +178,18 @@ def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
     return not verb and texts[max(0, start - 2) : start] in (("here", "'s"), ("here", "is"), ("this", "is"))
 
 
+_FROM = frozenset({"of", "off", "from", "on"})
+
+
+def _named_after(mentions: Mentions, at: int) -> Operand | None:
+    """ "selfed, off Biscuit Parade", "a selfing of A": the plant named right after."""
+    texts = mentions.talk.texts
+    if texts[at - 1] in _FROM:
+        return after(mentions, at)
+    i = at + 1 if texts[at : at + 1] in (("seed",), ("seedling",), ("seedlings",)) else at
+    return after(mentions, i + 1) if i < len(texts) and texts[i] in _FROM else None
+
+
 def _selfed(mentions: Mentions) -> Iterator[Statement]:
     """ "A selfed", "a selfing of A", "same selfing"."""
     exceptions = {
@@ -193,9 +205,7 @@ def _selfed(mentions: Mentions) -> Iterator[Statement]:
         if _planned(mentions, cue.start):
             continue
         text = mentions.talk.texts[cue.start]
-        operand = before(mentions, cue.start) or (
-            after(mentions, cue.end) if mentions.talk.texts[cue.end - 1] == "of" else None
-        )
+        operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and _known(operand):
             yield _parent("seed_parent", operand, "a plant that was selfed", 0.95)
         elif text == "by" or text == "on":
@@ -215,7 +225,7 @@ def _open(mentions: Mentions) -> Iterator[Statement]:
             trait="pollination", value="open", start=cue.start, end=cue.end,
             rule="open pollination", score=0.92,
         )  # fmt: skip
-        operand = before(mentions, cue.start)
+        operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and _known(operand):
             yield _parent("seed_parent", operand, "open pollination", 0.85)
 

@@ -106,6 +106,9 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         if cue.end - cue.start == 1 and _corrects(talk, vocabulary, cue):
             continue
         stop = min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else _NEAR))
+        aside = quantity(talk.texts, cue.end)
+        if aside is not None and talk.texts[cue.end] not in ("a", "one") and not vocabulary.units.at(talk.texts, aside.end):
+            stop = min(stop, aside.end)  # "not fourteen": only the number is set aside
         for i in range(cue.end, stop):
             text = talk.texts[i]
             following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
@@ -142,6 +145,7 @@ def gone(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     return [
         Scope(Habit.DENIAL, talk.clause(cue.start)[0], cue.start, talk.clause(cue.start)[0] - 1)
         for cue in cues(talk, vocabulary, "gone")
+        if vocabulary.parts.find(talk.texts, talk.clause(cue.start)[0], cue.start)
     ]
 
 

@@ -51,6 +51,7 @@ class Vocabulary:
     part_kinds: Mapping[str, str]
     terms: PhraseBook  # label: "trait.value"
     near_terms: PhraseBook  # label: "trait.value"
+    alone_terms: PhraseBook  # label: "trait.value": a whole clause by themselves
     never_terms: PhraseBook  # label: "trait.value"
     term_table: Mapping[str, Term]
     units: PhraseBook  # label: unit name
@@ -88,7 +89,7 @@ def _load(folder: Path | None) -> Vocabulary:
     for part, entry in parts.items():
         if entry.get("kind") not in _KINDS:
             raise VocabularyError(f"parts.toml: {part}.kind: must be one of {', '.join(_KINDS)}")
-    term_table, terms, near, never = {}, [], [], []
+    term_table, terms, near, alone, never = {}, [], [], [], []
     for trait, values in traits.items():
         for value, entry in values.items():
             label = f"{trait}.{value}"
@@ -102,6 +103,7 @@ def _load(folder: Path | None) -> Vocabulary:
             )
             terms += [(label, phrase) for phrase in entry.get("said", ())]
             near += [(label, phrase) for phrase in entry.get("near", ())]
+            alone += [(label, phrase) for phrase in entry.get("alone", ())]
             never += [(label, phrase) for phrase in entry.get("never", ())]
     units = {
         name: Unit(name=name, mm=float(entry["mm"]), metric=system == "metric")
@@ -120,6 +122,7 @@ def _load(folder: Path | None) -> Vocabulary:
         part_kinds={part: entry["kind"] for part, entry in parts.items()},
         terms=PhraseBook(terms),
         near_terms=PhraseBook(near),
+        alone_terms=PhraseBook(alone),
         never_terms=PhraseBook(never),
         term_table=term_table,
         units=_book(
