@@ -28,6 +28,7 @@ from diary.cli.recordings import recordings_command
 from diary.cli.reel import reel_command
 from diary.cli.register import register_group
 from diary.cli.seedling import seedling_command
+from diary.cli.serve import serve_command
 from diary.cli.sheet import sheet_command
 
 
@@ -45,6 +46,7 @@ main.add_command(demo_command)
 main.add_command(add_command)
 main.add_command(extract_command)
 main.add_command(evaluate_command)
+main.add_command(serve_command)
 main.add_command(recordings_command)
 main.add_command(recording_command)
 main.add_command(seedling_command)

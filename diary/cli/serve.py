@@ -103,6 +103,7 @@ def _listen(host: str, port: int) -> "socket.socket":
             f"Port {port} is taken ({error.strerror}). Is the diary open already? "
             "Else choose another: diary serve --port 0"
         ) from error
+    listening.listen(128)  # the browser may come before the server has begun
     return listening
 
 
