@@ -53,6 +53,14 @@ class Description:
     parents: tuple[str, str] | None
     beliefs: tuple[Belief, ...]
 
+    def kin_of(self, other: "Description") -> bool:
+        """Whether they are sisters, or one is a parent of the other."""
+        return (
+            self.sister_of(other)
+            or (self.parents is not None and other.plant.key in self.parents)
+            or (other.parents is not None and self.plant.key in other.parents)
+        )
+
     def sister_of(self, other: "Description") -> bool:
         """Whether both come from the same two parents, whichever way the cross was made."""
         if self.parents is None or other.parents is None:

@@ -4,7 +4,7 @@ Gower's coefficient (J. C. Gower, Biometrics 27, 1971, 857-871): each feature th
 have gives a distance 0..1, and the whole is their weighted mean; what was said of one plant
 only is left out. Two plants with little in common to compare would then come out as alike by
 luck, so one more feature of weight `IGNORANCE` stands for all that was not said: 1/2 between
-strangers, less between sisters of one cross, who share half their genes.
+strangers, less between sisters of one cross, and parent and child, who share half their genes.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -16,10 +16,10 @@ from diary.records.record import PlantRef
 
 # CIEDE2000 at which two colours are as different as can be: about crimson against pink
 FAR_APART = 50.0
-# what was not said: its weight, and the distance expected of strangers and of sisters
+# what was not said: its weight, and the distance expected of strangers and of near kin
 IGNORANCE = 1.0
 STRANGERS = 0.5
-SISTERS = 0.25
+KIN = 0.25
 # Gower divides a difference of lengths by their range; with few plants, by no less than this
 LEAST_RANGE_MM = {"bloom_diameter": 30.0, "head_diameter": 60.0, "leaf_width": 60.0}
 LEAST_RANGE = 200.0  # mm: height, spread, stem
@@ -119,7 +119,7 @@ def compare(
     reasons = tuple(
         sorted(_reasons(first, second, spread), key=lambda reason: (-reason.weight, reason.feature))
     )
-    unsaid = SISTERS if first.sister_of(second) else STRANGERS
+    unsaid = KIN if first.kin_of(second) else STRANGERS
     weight = sum(reason.weight for reason in reasons)
     total = sum(reason.weight * reason.distance for reason in reasons)
     return Likeness(
@@ -188,7 +188,8 @@ def _ground(first: Description, second: Description) -> Iterator[Reason]:
             return
     one, other = first.ground, second.ground
     if one is not None and other is not None:
-        yield from _colour("ground", one[1], other[1], WEIGHTS["ground"])
+        # said of two different parts: half the weight, as for the upper petals below
+        yield from _colour("ground", one[1], other[1], WEIGHTS["ground"] / 2)
 
 
 def _upper_petals(first: Description, second: Description) -> Iterator[Reason]:

@@ -40,6 +40,11 @@ def lookalikes(overview: Overview, which: str, *, limit: int = 5) -> LookAlikes:
             if known
             else f"No plant {which!r} in this diary. `diary lookalikes` shows all groups."
         )
+    own = overview.group(described.plant.key)
+    # a dahlia is not compared with a pelargonium
+    others = [
+        one for one in descriptions if overview.group(one.plant.key) in (own, None) or not own
+    ]
     said = tuple(
         SaidAlike(plant=record.plant, other=str(record.value), moment=record.moment)
         for records in overview.records.values()
@@ -48,7 +53,7 @@ def lookalikes(overview: Overview, which: str, *, limit: int = 5) -> LookAlikes:
         and key in (record.plant.key, overview.key(str(record.value)))
     )
     return LookAlikes(
-        plant=described.plant, nearest=nearest(described, descriptions, limit=limit), said=said
+        plant=described.plant, nearest=nearest(described, others, limit=limit), said=said
     )
 
 

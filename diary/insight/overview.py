@@ -35,7 +35,7 @@ class Overview:
 
     `records` and `decisions` are by plant key; `keys` leads from any name or former number,
     case folded, to the key of the plant; `titles` from the key to what to call it;
-    `transcripts` are by recording.
+    `transcripts` are by recording, `groups` (pelargonium, dahlia) by plant key.
     """
 
     plants: tuple[PlantSummary, ...]
@@ -47,6 +47,7 @@ class Overview:
     keys: Mapping[str, str]
     titles: Mapping[str, str]
     transcripts: Mapping[str, Transcript]
+    groups: Mapping[str, str]
 
     def key(self, title: str | None) -> str | None:
         """The key of the plant that goes by this name or number; the title if it has none."""
@@ -114,6 +115,10 @@ class Overview:
         words = self.transcripts.get(moment.recording)
         return moment.text if words is None else sentence_at(words, moment)
 
+    def group(self, key: str) -> str | None:
+        """The plant group of the recordings that show a plant, None if that is not known."""
+        return self.groups.get(key)
+
     def title(self, key: str) -> str:
         """What to call the plant with this key."""
         return self.titles.get(key, key)
@@ -171,6 +176,12 @@ def assemble(
         },
         keys=keys,
         titles={summary.plant.key: summary.plant.title for summary in summaries},
+        groups={
+            clip.plant.key: walk.recording.group
+            for walk in walks
+            if walk.recording.group is not None
+            for clip in walk.clips
+        },
         transcripts={walk.recording.id: walk.transcript for walk in walks},
     )
 

@@ -13,6 +13,7 @@ from diary.records.beliefs import Belief
 from .say import belief, plant
 
 GOLD = Path(__file__).parent.parent / "gold" / "dev"
+DEMO = Path(__file__).parent.parent.parent / "demo_clips"
 
 
 def described(title: str, *beliefs: Belief, parents: tuple[str, str] | None = None) -> Description:
@@ -106,7 +107,7 @@ def _descriptions(script: dict[str, Any]) -> dict[str, Description]:
                 row["trait"], row["value"], row.get("part"), *row.get("modifiers", ())
             )
     on_record = {
-        row["number"]: (row["seed_parent"] or None, row["pollen_parent"] or None)
+        row["number"]: (row.get("seed_parent") or None, row.get("pollen_parent") or None)
         for row in script["register"]
     }
     return {
@@ -157,3 +158,34 @@ def test_pairs_called_alike_in_dev_09_and_dev_11_are_among_the_three_nearest() -
     # and then no word of its shape, and another colour
     from_both = {pair for pair, both in ranks.items() if max(both) <= 3}
     assert set(ranks) - from_both <= {("24-17B", "24-17A")}, ranks
+
+
+def test_pairs_called_alike_in_the_demo_are_among_the_three_nearest() -> None:
+    scripts = [
+        json.loads(path.read_text("utf-8")) for path in sorted(DEMO.glob("bench*.script.json"))
+    ]
+    whole = {
+        "register": scripts[0]["register"],
+        "clips": [
+            # an unnumbered plant is another one in each recording
+            clip | {"plant": _key(clip["plant"], script["id"])}
+            for script in scripts
+            for clip in script["clips"]
+        ],
+    }
+    found = _descriptions(whole)
+    for one, other in (("29-18", "28-07"), ("29-05", "Tarnley Dusk")):
+        assert min(_rank(found, one, other), _rank(found, other, one)) <= 3
+
+
+def _key(title: str, script: str) -> str:
+    return f"?{script}/{title}" if title.startswith("unnamed") else title.removeprefix("cultivar:")
+
+
+def test_a_child_is_kin_and_a_stranger_is_not() -> None:
+    said = (belief("colour", "red", "bloom"),)
+    mother, stranger = described("1", *said), described("9", *said)
+    child = described("2", *said, parents=("1", "Osier Bank"))
+    assert child.kin_of(mother)
+    assert mother.kin_of(child)
+    assert compare(mother, child).distance < compare(mother, stranger).distance

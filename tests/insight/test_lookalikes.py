@@ -1,6 +1,7 @@
 """Look-alikes of a diary that was read from talk, through the store, as a person meets them."""
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -114,3 +115,10 @@ def test_an_unregistered_number_is_a_sister_where_numbers_go_by_cross() -> None:
     assert description.parents == ("Tansy", "Lad")
     # presumed only: nothing is put into the pedigree
     assert look.pedigree().of("24-11C").seed_parent is None
+
+
+def test_plants_of_two_groups_are_not_compared() -> None:
+    look = season(shown("7", "colour bloom red"), shown("8", "colour bloom red"))
+    apart = replace(look, groups={"7": "pelargonium", "8": "dahlia"})
+    assert [near.plant.key for near in lookalikes(look, "7").nearest] == ["8"]
+    assert lookalikes(apart, "7").nearest == ()
