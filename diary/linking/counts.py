@@ -210,6 +210,7 @@ def _germinated(mentions: Mentions, cue: Found) -> list[Statement] | None:
             amount = quantity(talk.texts, start)
             if (
                 amount is not None
+                and not talk.between(start, cue.start, (",", "."))
                 and amount.end == i
                 and amount.value == int(amount.value)
                 and not mentions.masked[start]

@@ -16,7 +16,7 @@ from diary.reading.phrases import Found
 _FILLERS = frozenset(
     "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
     "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
-    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm again is 's are that were".split()
+    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm very gal lass lad lady baby poor youngster again is 's are that were".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -101,7 +101,7 @@ class LeadIns:
             or (not talk.punctuated and start <= clause)
             or (shown and (start <= clause or start - sentence <= _SHORT_OPENING)),
             shown=shown,
-            presented=bool({"this", "here", "next", "first", "last"} & set(words)),
+            presented=bool({"this", "that", "here", "next", "first", "last"} & set(words)),
             moved="movement" in kinds,
             came_back="return" in kinds,
             numbered=at > 0 and talk.texts[at - 1] in ("number", "plant", "seedling"),
@@ -159,7 +159,9 @@ class LeadIns:
         if at not in self._compared:
             return False
         longest = max((at - start for start, _ in self._kinds.get(at, ())), default=0)
-        return longest <= self._compared[at]
+        if longest == self._compared[at]:
+            return not self.before(at).at_head  # "on to 23-04", not "put it on to 23-04"
+        return longest < self._compared[at]
 
     def moved_before(self, at: int) -> bool:
         """Whether a phrase of moving on stands before the token in its sentence."""

@@ -468,6 +468,16 @@ def _settled(mentions: Mentions, measured: list[_Measured]) -> list[_Measured]:
     return kept
 
 
+_NEXT_BREATH = 9
+
+
+def _more_exact(first: _Measured, second: _Measured) -> bool:
+    """ "six centimetres, sixty-three millimetres to be exact": said again, in the finer unit."""
+    near = second.length.start - first.length.end <= _NEXT_BREATH
+    alike = 0.88 <= second.length.mm / max(first.length.mm, 0.1) <= 1.12
+    return near and alike and second.length.unit_said
+
+
 def _no_noun(mentions: Mentions, between: range) -> bool:
     return not mentions.vocabulary.subjects.find(mentions.talk.texts, between.start, between.stop)
 

@@ -58,7 +58,7 @@ def numbered_turn(
         return None
     again = mentions.talk.texts[ref.end : ref.end + 1] == ("again",)
     firm = lead.shown or lead.came_back or lead.numbered or lead.moved or again
-    if _is_parent_here(number, parents, walk) and not firm and not _alone(mentions, ref):
+    if _is_parent_here(number, parents, walk, ref.start) and not firm and not _alone(mentions, ref):
         return None
     if ref.cut is not None:
         rule = "a number cut short, completed from the plants just seen"
@@ -179,12 +179,14 @@ def _alone(mentions: Mentions, ref: Ref) -> bool:
     return start == ref.start and stop == ref.end
 
 
-def _is_parent_here(number: str, parents: tuple[Statement, ...], walk: Walk) -> bool:
+def _is_parent_here(
+    number: str, parents: tuple[Statement, ...], walk: Walk, at: int
+) -> bool:
     """Whether the number was told as a parent of the plant in hand."""
     if not walk.shown or walk.current is None:
         return False
     since = walk.shown[-1][1]
-    return any(s.value == number and s.start >= since for s in parents)
+    return any(s.value == number and since <= s.start < at for s in parents)
 
 
 def _completed(
@@ -216,8 +218,25 @@ def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     if not lead.any and not lead.shown and lead.start - start > 2:
         return lead.start
     if lead.start - start <= _SHORT_OPENING:
-        return start
+        return _with_places(mentions, leads, start)
     for i in range(lead.start, max(start, said - _FAR_OPENING), -1):
         if talk.texts[i - 1] in _OPENERS and talk.texts[i] in _OPENED:
             return i - 1
     return lead.start
+
+
+_PLACE_WORDS = frozenset({"side", "along", "behind", "beside", "next", "end", "down", "further", "corner", "sister", "brother", "batch", "over"})
+_PLACE_REACH = 13
+
+
+def _with_places(mentions: Mentions, leads: LeadIns, start: int) -> int:
+    """The statement before too, where it only says where to look: "her sister is on the other side"."""
+    talk = mentions.talk
+    if start == 0:
+        return start
+    before, _ = talk.sentence(start - 1)
+    words = set(talk.texts[before:start])
+    told = leads.told_before(start)
+    if start - before <= _PLACE_REACH and before >= told and words & _PLACE_WORDS:
+        return before
+    return start

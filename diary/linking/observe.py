@@ -123,6 +123,8 @@ def _consistent(mentions: Mentions, settled: list[Statement]) -> list[Statement]
 
 def _smelt(texts: tuple[str, ...], at: int) -> bool:
     """ "smells of lemon" is no colour."""
+    if {"smell", "scent", "perfume"} & set(texts[at + 1 : at + 3]):
+        return True
     return bool(
         {"smell", "smells", "scent", "smelling", "perfume", "tastes", "whiff"}
         & set(texts[max(0, at - 5) : at])

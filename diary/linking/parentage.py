@@ -20,7 +20,7 @@ _UNSAID = {Habit.WISH, Habit.QUESTION, Habit.NOT_RECALLED, Habit.DENIAL, Habit.H
 # Joins that make a cross only where the talk is of a cross anyway.
 _WEAK_JOINS = frozenset({"with", "to", "and", "into", "on", "over", "onto"})
 _PLANS = frozenset(
-    {"going", "want", "like", "love", "will", "might", "could", "should", "'ll", "would", "next"}
+    {"going", "want", "love", "will", "might", "could", "should", "'ll", "would", "plan", "hope"}
 )
 
 
@@ -134,9 +134,9 @@ def _after_cues(mentions: Mentions) -> Iterator[Statement]:
                 or not _asserted(mentions, operand.start, cue.end)
             ):
                 continue
-            if tuple(mentions.talk.texts[cue.start : cue.end]) == ("pollen",) or _planned(
-                mentions, operand.start
-            ):
+            words = mentions.talk.texts[cue.start : cue.end]
+            told = words[0] in ("is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set")
+            if words == ("pollen",) or (not told and _planned(mentions, operand.start)):
                 continue
             yield _parent(trait, operand, "a plant called the mother or the father", 0.95)
 

@@ -55,6 +55,7 @@ def unlabelled(
     opened = at - start < 14 and bool({"this", "another", "then"} & set(before_that))
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
+    fresh = fresh or bool({"who", "what"} & set(before))
     if "or" in mentions.talk.texts[at - 1 : at] or "or" in mentions.talk.texts[at + 2 : at + 3]:
         return None
     definite = any(w in ("the", "that") for w in before) or leads.came_back_near(at)

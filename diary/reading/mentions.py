@@ -12,7 +12,7 @@ from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.phrases import Found, PhraseBook
 from diary.reading.scope import Scopes, cues, find_scopes
 from diary.reading.seedling_numbers import NumberHeard, NumberSystem, find_numbers, number_system
-from diary.reading.tokens import QUERY, STOP, Talk
+from diary.reading.tokens import COMMA, QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
 
 
@@ -81,7 +81,7 @@ class Mentions:
             f
             for f in book.find(texts)
             if not any(self.masked[f.start : f.end])
-            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY))
+            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY, COMMA))
         ]
         if never is None:
             return found

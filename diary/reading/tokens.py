@@ -228,7 +228,7 @@ _OPENINGS = (
     ("hang", "on"), ("hold", "on"), ("so", "next"), ("and", "on"), ("on", "to"), ("all", "right"), ("and", "over"), ("and", "up"),
     ("the", "one", "beside"), ("the", "one", "behind"), ("the", "one", "next"), ("the", "one", "after"), ("the", "one", "along"),
     ("its", "neighbour"), ("its", "neighbor"), ("this", "one", "'s"), ("that", "one", "'s"), ("this", "one", "has"), ("this", "one", "is"),
-    ("i", "counted"), ("careful",), ("let", "me"), ("one", "more", "thing"), ("very", "like"), ("back", "to"), ("and", "this", "one"),
+    ("i", "counted"), ("careful",), ("let", "me"), ("one", "more", "thing"), ("very", "like"), ("back", "to"), ("and", "this", "one"), ("who", "are"), ("now", "the", "tag"), ("now", "the", "label"), ("oh", "and"), ("hm",), ("hmm",),
     ("and", "that", "no"), ("and", "that", "one"), ("see", "this"), ("so", "this"), ("and", "this"), ("now", "this"), ("wait", "now"), ("this", "one", "the"),
     ("that", "there"), ("so", "anyway"), ("this", "fella"), ("up", "on", "the"), ("down", "on", "the"),
     ("and", "behind"), ("and", "beside"), ("and", "one"), ("now", "the"), ("but", "the"), ("and", "here"), ("up", "on"), ("down", "on"),
