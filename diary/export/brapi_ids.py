@@ -1,10 +1,12 @@
 """Names for things in BrAPI: the same thing gets the same id at every export. Pure."""
 
+from functools import cache
 from uuid import uuid5
 
 from diary.export.annotations import NAMESPACE
 
 
+@cache
 def db_id(kind: str, *parts: str) -> str:
     """An id for a thing of this kind, from what it is called in the diary."""
     return str(uuid5(NAMESPACE, chr(31).join((kind, *parts))))

@@ -118,6 +118,11 @@ def crossing_projects(overview: Overview) -> Iterator[dict[str, Any]]:
 def crosses(overview: Overview) -> Iterator[dict[str, Any]]:
     """Every cross, seed parent first."""
     days = {cross.code: cross.day for cross in overview.crosses}
+    open_pollinated = {
+        plant.plant.key
+        for plant in overview.plants
+        if any(belief.value == "open" for belief in plant.values("pollination"))
+    }
     for cross in progeny(overview):
         entry: dict[str, Any] = {
             "crossDbId": db_id(
@@ -126,7 +131,7 @@ def crosses(overview: Overview) -> Iterator[dict[str, Any]]:
             "crossName": name_of(cross.code or cross.formula),
             "crossingProjectDbId": db_id("project"),
             "crossingProjectName": PROJECT,
-            "crossType": _cross_type(overview, cross),
+            "crossType": _cross_type(cross, open_pollinated),
             "parent1": _parent(overview, cross.seed_parent, "FEMALE"),
             "parent2": _parent(overview, cross.pollen_parent, "MALE"),
             "crossAttributes": [
@@ -153,14 +158,9 @@ def crosses(overview: Overview) -> Iterator[dict[str, Any]]:
         yield {field: value for field, value in entry.items() if value is not None}
 
 
-def _cross_type(overview: Overview, cross: CrossProgeny) -> str | None:
+def _cross_type(cross: CrossProgeny, open_pollinated: set[str]) -> str | None:
     if cross.seed_parent is not None and cross.seed_parent == cross.pollen_parent:
         return "SELF"
-    open_pollinated = {
-        plant.plant.key
-        for plant in overview.plants
-        if any(belief.value == "open" for belief in plant.values("pollination"))
-    }
     if cross.pollen_parent is None and any(one.key in open_pollinated for one in cross.plants):
         return "OPEN_POLLINATED"
     both = cross.seed_parent is not None and cross.pollen_parent is not None

@@ -1,6 +1,7 @@
 """A plant sheet as HTML, and that HTML as a PDF to print, with stills from the recordings."""
 
 import base64
+import logging
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
@@ -64,6 +65,8 @@ def sheet_pdf(html: str, title: str) -> bytes:
     from fpdf import FPDF
     from fpdf.fonts import FontFace
 
+    # a letter that the font lacks is printed as a box: no news for the breeder's terminal
+    logging.getLogger("fpdf").setLevel(logging.ERROR)
     document = FPDF(format="A4")
     document.set_title(title)
     document.set_creator("diary")

@@ -35,8 +35,8 @@ def unused(
 ) -> tuple[Combination, ...]:
     """Pairs of breeding plants not crossed yet, most reasons and least inbred first.
 
-    Breeding plants are those used as a parent already, and those the breeder keeps or means
-    to breed from. With `want`, only pairs of which one at least brings the trait.
+    Breeding plants are those used as a parent already and those meant to be. With `want`,
+    kept plants that have the trait count too, and only pairs of which one brings it.
     """
     made = {
         frozenset(one for one in (cross.seed_parent, cross.pollen_parent) if one is not None)
@@ -45,7 +45,7 @@ def unused(
     kinship = Kinship(overview.pedigree())
     brings = _brings(overview, want)
     found = []
-    for first, second in combinations(sorted(_breeding_plants(overview)), 2):
+    for first, second in combinations(sorted(_breeding_plants(overview, want)), 2):
         if frozenset((first, second)) in made:
             continue
         reasons = tuple(
@@ -67,14 +67,16 @@ def unused(
     return tuple(found[:limit])
 
 
-def _breeding_plants(overview: Overview) -> Iterable[str]:
+def _breeding_plants(overview: Overview, want: Wanted | None) -> Iterable[str]:
     found = {parent.parent for parent in parents(overview)}
     for plant in overview.plants:
         decisions = overview.decisions[plant.plant.key]
         fate = decisions.fate.value if decisions.fate else None
         if fate == "discard":
             found.discard(plant.plant.key)
-        elif fate == "keep" or decisions.task("breed") is not None:
+        elif decisions.task("breed") is not None or (
+            want is not None and fate == "keep" and has(plant.beliefs, want)
+        ):
             found.add(plant.plant.key)
     return found
 

@@ -12,6 +12,8 @@ from diary.records.record import PlantRef
 
 # parts of a flower that are markings lying on the petals (the reading contract's list)
 MARKINGS = ("blotch", "feathering", "stripe", "veins", "edge", "eye", "spots", "flush", "star")
+# parts that a plant shows without a flower
+NOT_FLOWER = frozenset({"leaf", "zone", "stem", "bud"})
 LENGTHS = (
     "bloom_diameter",
     "head_diameter",

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from diary.insight.description import NOT_FLOWER
 from diary.insight.interval import Share, wilson
 from diary.insight.names import formula
 from diary.insight.overview import Overview
@@ -14,7 +15,6 @@ from diary.records.register import Cross
 
 # traits that only a plant in flower shows
 _FLOWER = frozenset({"bloom_form", "bloom_size", "bloom_diameter", "head_diameter", "count_heads"})
-_NOT_FLOWER = frozenset({"leaf", "zone", "stem", "bud"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,7 +71,7 @@ def flowered(plant: PlantSummary) -> bool:
         return True
     return any(
         belief.trait in _FLOWER
-        or (belief.trait == "colour" and belief.part not in _NOT_FLOWER)
+        or (belief.trait == "colour" and belief.part not in NOT_FLOWER)
         or belief.trait in ("marking", "flowering")
         for belief in plant.beliefs
     )

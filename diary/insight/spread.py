@@ -1,10 +1,10 @@
 """How a trait is spread among the plants of which it was described: counts and intervals. Pure."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from statistics import median
 
-from diary.insight.description import LENGTHS
+from diary.insight.description import LENGTHS, MARKINGS, NOT_FLOWER
 from diary.insight.interval import Share, wilson
 from diary.records.pages import PlantSummary
 from diary.records.record import PlantRef
@@ -48,13 +48,10 @@ def spreads(plants: Sequence[PlantSummary]) -> tuple[Spread, ...]:
     found: dict[tuple[str, str | None], dict[str, dict[str, PlantRef]]] = {}
     described: dict[tuple[str, str | None], set[str]] = {}
     for plant in plants:
-        for belief in plant.beliefs:
-            if belief.trait not in WORDS:
-                continue
-            trait = (belief.trait, belief.part if belief.trait == "colour" else None)
+        for trait, value in _features(plant):
             described.setdefault(trait, set()).add(plant.plant.key)
-            holders = found.setdefault(trait, {}).setdefault(str(belief.value), {})
-            holders[plant.plant.key] = plant.plant
+            if value is not None:
+                found.setdefault(trait, {}).setdefault(value, {})[plant.plant.key] = plant.plant
     return tuple(
         Spread(
             trait=trait,
@@ -75,6 +72,24 @@ def spreads(plants: Sequence[PlantSummary]) -> tuple[Spread, ...]:
             found.items(), key=lambda entry: (WORDS.index(entry[0][0]), entry[0][1] or "")
         )
     )
+
+
+def _features(plant: PlantSummary) -> Iterator[tuple[tuple[str, str | None], str | None]]:
+    """Each trait (and part) that was spoken of, with a value the plant has in it.
+
+    A marking with a colour of its own is a marking too. Whoever described the colours of a
+    flower would have spoken of its markings, so such a flower counts as described in them
+    (value None) though none was named.
+    """
+    for belief in plant.beliefs:
+        if belief.trait == "colour":
+            yield ("colour", belief.part), str(belief.value)
+            if belief.part in MARKINGS:
+                yield ("marking", None), belief.part
+            elif belief.part not in NOT_FLOWER:
+                yield ("marking", None), None
+        elif belief.trait in WORDS:
+            yield (belief.trait, None), str(belief.value)
 
 
 def size_spreads(plants: Sequence[PlantSummary]) -> tuple[SizeSpread, ...]:

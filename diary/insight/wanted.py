@@ -11,7 +11,7 @@ from functools import cache
 from importlib.resources import files
 
 from diary.errors import UsageError
-from diary.insight.description import LENGTHS, MARKINGS
+from diary.insight.description import LENGTHS, MARKINGS, NOT_FLOWER
 from diary.records.beliefs import Belief
 
 _BOUND = re.compile(
@@ -119,7 +119,7 @@ def has(beliefs: Iterable[Belief], want: Wanted) -> bool | None:
                 return True
         elif want.trait == "marking":
             mark = belief.part if trait == "colour" else str(belief.value)
-            if trait not in ("colour", "marking") or mark is None:
+            if trait not in ("colour", "marking") or mark is None or mark in NOT_FLOWER:
                 continue
             # whoever described a flower's colours would have spoken of its markings
             spoken = True

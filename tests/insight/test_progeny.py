@@ -191,3 +191,20 @@ def test_pairs_that_bring_a_wanted_trait(bench: Overview) -> None:
     assert all(one.reasons for one in found)
     reasons = {reason for one in found for reason in one.reasons}
     assert "22.4: has frilled" in reasons
+
+
+def test_a_coloured_marking_counts_as_a_marking() -> None:
+    found = season(
+        shown("1", "colour blotch maroon", "seed_parent - Tansy", "pollen_parent - Lad"),
+        shown("2", "marking - veins", "seed_parent - Tansy", "pollen_parent - Lad"),
+        # its colours were described and no marking was named: it counts as having none
+        shown("3", "colour bloom white", "seed_parent - Tansy", "pollen_parent - Lad"),
+        shown("4", "colour leaf green", "seed_parent - Tansy", "pollen_parent - Lad"),
+    )
+    (cross,) = progeny(found)
+    spread = next(one for one in cross.spreads if one.trait == "marking")
+    assert spread.described == 3
+    assert [(one.value, one.share.count, one.share.total) for one in spread.values] == [
+        ("blotch", 1, 3),
+        ("veins", 1, 3),
+    ]
