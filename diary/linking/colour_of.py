@@ -326,6 +326,8 @@ def _is_of_plant(mentions: Mentions, part: Found) -> bool:
     ):
         return False
     before = texts[max(0, part.start - 2) : part.start]
+    if part.label == "flush" and texts[part.start] == "blush":
+        return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
     if part.label == "eye":
         return not (
             before[-1:] in (("my",), ("your",), ("our",), ("his",))

@@ -152,7 +152,10 @@ def _seeds(mentions: Mentions, nouns: list[Found]) -> list[Statement]:
             continue
         low, high = talk.sentence(noun.start)
         near_low, near_high = max(0, low - 1, amount.start - 6), min(len(talk.texts), noun.end + 12)
-        told = mentions.vocabulary.sown.find(
+        up = _out_of(mentions, amount)
+        if up is not None:
+            found.append(_count("count_germinated", up, up.start, noun.end, "seeds germinated"))
+        told = up is not None or mentions.vocabulary.sown.find(
             talk.texts, near_low, near_high
         ) or mentions.vocabulary.germinated.find(talk.texts, noun.end, near_high)
         if told:
@@ -164,6 +167,19 @@ def _seeds(mentions: Mentions, nouns: list[Found]) -> list[Statement]:
     if not any(s.trait == "count_seeds_sown" for s in found):
         found += _sown_without_noun(mentions)
     return _distinct(found)
+
+
+def _out_of(mentions: Mentions, sown: Quantity) -> Quantity | None:
+    """ "six from eleven seeds": the number that came up."""
+    texts = mentions.talk.texts
+    if texts[sown.start - 1 : sown.start] not in (("from",), ("of",)):
+        return None
+    end = sown.start - (2 if texts[sown.start - 2 : sown.start] == ("out", "of") else 1)
+    for start in range(max(0, end - 4), end):
+        amount = quantity(texts, start)
+        if amount is not None and amount.end == end and amount.value <= sown.value and texts[start] != "a":
+            return amount
+    return None
 
 
 def _germinated(mentions: Mentions, cue: Found) -> list[Statement] | None:

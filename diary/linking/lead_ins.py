@@ -87,7 +87,9 @@ class LeadIns:
     def before(self, at: int) -> LeadIn:
         """The lead-in that ends right before the token."""
         talk = self._mentions.talk
-        floor = max(0, at - _MOST_WORDS, talk.sentence(at)[0] if talk.punctuated else 0)
+        floor = max(
+            0, at - _MOST_WORDS, talk.sentence(at)[0] if talk.punctuated else self.told_before(at)
+        )
         start, kinds, words = self._furthest(at, floor)
         sentence = talk.sentence(at)[0]
         clause = talk.clause(at)[0]

@@ -80,20 +80,20 @@ def _pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         if first.ref is None and second.ref is None and not strong:
             continue
-        pollen_after = texts[second.end : second.end + 2] in (("'s", "pollen"), ("pollen", "on"))
+        pollen_after = texts[second.end : second.end + 1] == ("pollen",) or (
+            texts[second.end : second.end + 2] == ("'s", "pollen")
+        )
+        between = texts[first.start - 1 : first.start] == ("between",)
         led = first.start in leads or any(
             texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
             for i in range(max(0, first.start - 4), first.start)
         )
         turned = join.start in backwards and texts[join.start] in ("on", "onto", "over")
         if not strong and not (
-            pollen_after or (led and texts[join.start] != "and" and texts[join.start] != "to")
+            pollen_after or between or (led and texts[join.start] != "and" and texts[join.start] != "to")
         ):
             continue
-        if turned and not any(
-            t in ("put", "pollen", "crossed", "used")
-            for t in texts[max(0, first.start - 4) : join.start]
-        ):
+        if turned and texts[join.start - 1 : join.start] == ("and",):
             continue
         if not _asserted(mentions, first.start, second.end):
             continue

@@ -12,6 +12,7 @@ _NEW_ONE = frozenset(
 )
 
 
+_SAME_BREATH = 12
 _SAID_OUTRIGHT = frozenset({"unlabelled", "unlabeled", "unnumbered", "anonymous", "nameless", "mystery"})
 
 
@@ -69,6 +70,8 @@ def unlabelled(
     if walk.current is not None and walk.current.kind is PlantKind.UNNAMED:
         recent = walk.turns[-1]
         if at - recent.said < 26 and (move is None or move.start <= recent.said):
+            return None
+        if at - recent.said < _SAME_BREATH:
             return None
     if not fresh and not definite and walk.current is not None and move is None:
         return None
@@ -128,9 +131,10 @@ def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn |
     """ "back to the pink one": a plant shown before, pointed at by its looks."""
     found = mentions.cue("return", at, at + 1)[0]
     texts = mentions.talk.texts
-    if "back" not in texts[found.start : found.end]:
+    again = texts[found.end - 1] == "again"
+    if not again and "back" not in texts[found.start : found.end]:
         return None
-    rest = texts[found.end : found.end + 9]
+    rest = texts[found.start if again else found.end : found.end + 9]
     if (
         not rest
         or rest[0] not in ("the", "that", "my", "our", "this")

@@ -1,7 +1,7 @@
 """Turns of phrase of the vocabulary, and finding them in tokens.
 
 A phrase is words apart by spaces. `a|b` are alternatives, `a_b` is two words of one
-alternative, and a word that ends in `?` can be left out.
+alternative, a word that ends in `?` can be left out, and `*` (never the first) is any word.
 """
 
 from collections import defaultdict
@@ -9,6 +9,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from diary.reading.tokens import pieces
+
+
+_ANY = "*"
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +76,7 @@ def _slots(phrase: str) -> tuple[_Slot, ...]:
         optional = item.endswith("?")
         options = []
         for option in item.removesuffix("?").split("|"):
-            words = [piece for part in option.split("_") for piece in pieces(part)]
+            words = [_ANY] if option == _ANY else [p for part in option.split("_") for p in pieces(part)]
             if words:
                 options.append(tuple(words))
         if options:
@@ -97,7 +100,7 @@ def _match(slots: tuple[_Slot, ...], n: int, texts: Sequence[str], at: int, stop
     best = -1
     for option in slots[n].options:
         size = len(option)
-        if at + size <= stop and tuple(texts[at : at + size]) == option:
+        if at + size <= stop and (option == (_ANY,) or tuple(texts[at : at + size]) == option):
             best = max(best, _match(slots, n + 1, texts, at + size, stop))
     if slots[n].optional:
         best = max(best, _match(slots, n + 1, texts, at, stop))

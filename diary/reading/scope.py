@@ -54,7 +54,7 @@ _ANSWER = frozenset(
 )
 _CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
 # How far a denial reaches where no mark ends it.
-_FAR, _NEAR = 14, 7
+_FAR, _NEAR = 14, 4
 _PARTICLES = frozenset(
     {"a", "an", "the", "it", "with", "this", "that", "there", "its", "he", "she", "i"}
 )

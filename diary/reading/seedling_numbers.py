@@ -221,6 +221,11 @@ def _number_at(
     texts = talk.texts
     if at > 0 and texts[at - 1] in ("£", "$"):
         return None
+    if texts[at] in _SEPARATORS and at + 1 < len(texts):
+        rest = _number_at(talk, at + 1, system, vocabulary) if texts[at + 1] not in _SEPARATORS else None
+        if rest is not None and rest.cut is not None and rest.cut[0] and texts[at] != "minus":
+            return replace(rest, start=at, explicit=True)  # "point one three" of 9.13
+        return None
     if texts[at] == "one" and at > 0 and texts[at - 1] in _ONE_IS_PRONOUN:
         return None
     pieces = list(_pieces(talk, at))
