@@ -64,6 +64,8 @@ def export(
 
 
 def _of_recording(store: Store, name: str, one: Recording) -> ExportedFile:
+    if one.kind == "note":
+        raise UsageError(f"{one.name} is a typed note: it has no times to make {name} of.")
     words, found = transcript(store, one.id), clips(store, one.id)
     make: dict[str, Callable[[], str]] = {
         "webvtt": lambda: webvtt(cues(words)),

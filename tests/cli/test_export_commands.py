@@ -59,6 +59,13 @@ def test_export_to_the_screen_and_to_files(run: Run, walk: Path, tmp_path: Path)
     run("export", "webvtt", code=2)
 
 
+def test_a_note_has_no_times_for_captions(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "note.txt").write_text("23-04 has a white throat.\n")
+    run("add", "note.txt", "--date", "2031-06-02")
+    assert "it has no times" in run("export", "srt", "note", code=2).output
+    assert "23-04" in run("export", "csv", "--table", "observations").output
+
+
 def test_archive_restore_and_check(run: Run, walk: Path, tmp_path: Path) -> None:
     assert "1 of 1 recordings" in run("archive", "kept.zip", "--recordings").output
     assert "all as archived" in run("restore", "kept.zip", "again").output

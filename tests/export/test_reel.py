@@ -1,5 +1,6 @@
 """Reels: real films made on the spot, cut, joined and decoded again."""
 
+import struct
 from fractions import Fraction
 from pathlib import Path
 
@@ -188,3 +189,41 @@ def test_an_older_reel_is_kept_when_a_new_one_fails(
         make_reel([lost], out)
     assert out.read_bytes() == before
     assert not list(tmp_path.glob("*.partial"))
+
+
+def turned(path: Path) -> Path:
+    """The film as a phone held upright writes it: to be turned a quarter clockwise for showing.
+
+    The matrix of the track header is ISO/IEC 14496-12, 8.3.2: (a b u c d v x y w), 16.16 fixed.
+    """
+    one, none = 0x00010000, 0
+
+    def matrix(a: int, b: int, c: int, d: int) -> bytes:
+        return struct.pack(">9i", a, b, 0, c, d, 0, 0, 0, 0x40000000)
+
+    raw = path.read_bytes()
+    track = raw.index(b"tkhd")
+    at = raw.index(matrix(one, none, none, one), track)
+    path.write_bytes(raw[:at] + matrix(none, one, -one, none) + raw[at + 36 :])
+    return path
+
+
+def test_a_phones_upright_film_is_shown_upright(tmp_path: Path) -> None:
+    path = tmp_path / "phone.mp4"
+    with av.open(str(path), "w") as out:
+        video = out.add_stream("libx264", rate=10, options={"preset": "ultrafast"})
+        video.width, video.height, video.pix_fmt = 160, 90, "yuv420p"
+        for number in range(10):
+            halves = np.zeros((90, 160, 3), dtype=np.uint8)
+            halves[:, :80] = 255  # the left half is white: turned clockwise, the upper half
+            frame = av.VideoFrame.from_ndarray(halves, format="rgb24")
+            frame.pts, frame.time_base = number, Fraction(1, 10)
+            out.mux(video.encode(frame))
+        out.mux(video.encode(None))
+    made = tmp_path / "reel.mp4"
+    make_reel([Shot(path=turned(path), start_ms=0, end_ms=1000, title="7")], made)
+    with av.open(str(made)) as source:
+        picture = next(source.decode(video=0)).to_ndarray(format="gray")
+    assert picture.shape == (160, 90)
+    assert picture[:70].mean() > 200
+    assert picture[90:].mean() < 50
