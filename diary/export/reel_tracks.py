@@ -15,6 +15,7 @@ from diary.errors import MediaError
 from diary.export.fonts import font_files
 from diary.export.reel import Shot
 from diary.media.opening import opened
+from diary.media.upright import quarter_turns
 
 RATE = 48_000  # of the sound, samples a second
 _CLOCK = 90_000  # of the picture, ticks a second
@@ -119,7 +120,7 @@ def _size(shots: Sequence[Shot]) -> tuple[int, int]:
 
 def _picture_size(shot: Shot) -> tuple[int, int] | None:
     for _, frame in _frames(shot):
-        turned = frame.rotation % 180 != 0
+        turned = quarter_turns(frame) % 2
         return (frame.height, frame.width) if turned else (frame.width, frame.height)
     return None
 
@@ -169,16 +170,15 @@ def _frames(shot: Shot) -> Iterator[tuple[int, Any]]:
 
 def _fitted(frame: Any, size: tuple[int, int]) -> npt.NDArray[np.uint8]:
     """The picture upright, as large as fits, on black."""
-    turned = int(frame.rotation) % 360
+    turns = quarter_turns(frame)
     width, height = frame.width, frame.height
-    if turned % 180:
+    if turns % 2:
         width, height = height, width
     scale = min(size[0] / width, size[1] / height)
     fit = (max(2, int(width * scale) // 2 * 2), max(2, int(height * scale) // 2 * 2))
-    raw = (fit[1], fit[0]) if turned % 180 else fit
+    raw = (fit[1], fit[0]) if turns % 2 else fit
     picture = frame.reformat(width=raw[0], height=raw[1], format="rgb24").to_ndarray()
-    # FFmpeg counts the turn anticlockwise, as numpy does
-    picture = np.rot90(picture, turned // 90)
+    picture = np.rot90(picture, turns)
     page = np.zeros((size[1], size[0], 3), dtype=np.uint8)
     left, top = (size[0] - fit[0]) // 2, (size[1] - fit[1]) // 2
     page[top : top + fit[1], left : left + fit[0]] = picture

@@ -1,5 +1,6 @@
 """Reels: real films made on the spot, cut, joined and decoded again."""
 
+import io
 import struct
 from fractions import Fraction
 from pathlib import Path
@@ -7,10 +8,12 @@ from pathlib import Path
 import av
 import numpy as np
 import pytest
+from PIL import Image
 
 from diary.errors import Cancelled, MediaError
 from diary.export.captions import Cue
 from diary.export.reel import Shot, make_reel, reel_captions
+from diary.media.stills import sharpest_still
 
 RATE = 48_000
 
@@ -227,3 +230,10 @@ def test_a_phones_upright_film_is_shown_upright(tmp_path: Path) -> None:
     assert picture.shape == (160, 90)
     assert picture[:70].mean() > 200
     assert picture[90:].mean() < 50
+    # and so is its still on the sheet
+    still = sharpest_still(path, 0, 1000, width=90)
+    assert still is not None
+    assert (still.width, still.height) == (90, 160)
+    grey = np.asarray(Image.open(io.BytesIO(still.jpeg)).convert("L"))
+    assert grey[:70].mean() > 200
+    assert grey[90:].mean() < 50
