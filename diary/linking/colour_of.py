@@ -255,7 +255,7 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
             and part.label == "bloom"
         ):
             break
-        if n and mentions.vocabulary.part_kinds[part.label] == "petals":
+        if n and mentions.vocabulary.part_kinds[part.label] != "marking":
             before = heads[n - 1]
             between = talk.texts[before.end : part.start]
             if (

@@ -16,7 +16,7 @@ from diary.reading.phrases import Found
 _FILLERS = frozenset(
     "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
     "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
-    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm very gal lass lad lady baby poor youngster again is 's are that were".split()
+    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm very its gal lass lad lady baby poor youngster again is 's are that were".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -222,6 +222,8 @@ def _plain(words: tuple[str, ...]) -> bool:
     """Moving words that can stand for a plant: "the one behind it", "its neighbour"."""
     if words[:1] == ("its",):
         return bool({"neighbour", "neighbor", "companion", "friend"} & set(words))
+    if words[-1:] in (("this",), ("here",), ("you",)) and words[0] in ("what", "who", "now", "and", "hello"):
+        return bool({"what", "who"} & set(words))
     another = words in (("and", "another"), ("another", "one"))
     return another or ("one" in words and bool(_PLACES & set(words)))
 

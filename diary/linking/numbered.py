@@ -14,6 +14,7 @@ _SHOWN_AFTER = (
     ("next",), ("is", "next"), ("here",), ("over", "here"), ("is", "this", "one"), ("which", "is", "this"), ("comes", "next"),
     ("there", "we", "are"), ("here", "we", "are"), ("now",), ("again",),
 )  # fmt: skip
+_PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "than"})
 _SMALL = frozenset(
     "the a an this that is be to it was number again even quite with confused mixed mix up actually one ones".split()
 )
@@ -81,7 +82,12 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     talk = mentions.talk
     rest = talk.texts[ref.end : ref.end + 1]
     marked = bool(talk.tokens[ref.end - 1].mark)
-    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with"):
+    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with", "by"):
+        return None
+    if rest == ("by",) and not marked and mentions.refs_in(ref.end + 1, ref.end + 3):
+        return None
+    before = [t for t in talk.texts[max(0, ref.start - 3) : ref.start] if t not in ("the", "my", "old", "a")]
+    if before[-1:] and before[-1] in _PREPOSITIONS and not lead.came_back:
         return None
     if rest == ("with",) and not marked and not lead.moved:
         return None
@@ -147,6 +153,10 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
         return True
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
+    if on_record and ref.cut[1] and mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end):
+        return True  # "B beside her is a whole different story"
+    if on_record and ref.cut[1] and mentions.talk.texts[ref.start - 1 : ref.start] == ("to",):
+        return lead.any  # "skip C and go to D"
     if ref.cut[1]:
         return brought or lead.moved or (lead.shown and lead.presented) or heads
     groups = len(ref.cut[0])
@@ -214,7 +224,10 @@ def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     start = talk.sentence(lead.start)[0]
     if talk.punctuated:
         return start if lead.start - start <= _LONG_OPENING else lead.start
-    start = max(start, min(leads.told_before(lead.start), lead.start))
+    told = min(leads.told_before(lead.start), lead.start)
+    if told > start and lead.any:
+        return lead.start
+    start = max(start, told)
     if not lead.any and not lead.shown and lead.start - start > 2:
         return lead.start
     if lead.start - start <= _SHORT_OPENING:

@@ -53,7 +53,7 @@ def unlabelled(
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
     before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
-    opened = at - start < 14 and bool({"this", "another", "then"} & set(before_that))
+    opened = at - start < 14 and bool({"this", "another", "then", "adjacent", "next", "end", "neighbouring", "last", "third", "second"} & set(before_that))
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))

@@ -258,7 +258,12 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
 def hypotheticals(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     """ "if it was a double"; holds to the end of the clause."""
     return [
-        Scope(Habit.HYPOTHETICAL, cue.start, max(talk.clause(cue.start)[1], cue.end), cue.start)
+        Scope(
+            Habit.HYPOTHETICAL,
+            cue.start,
+            max(min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else 6)), cue.end),
+            cue.start,
+        )
         for cue in cues(talk, vocabulary, "hypothetical")
     ]
 

@@ -227,7 +227,9 @@ def _number_at(
             return replace(rest, start=at, explicit=True)  # "point one three" of 9.13
         return None
     if texts[at] == "one" and at > 0 and texts[at - 1] in _ONE_IS_PRONOUN:
-        return None
+        follows = texts[at + 1] if at + 1 < len(texts) else ""
+        if talk.tokens[at].mark or (follows not in _ZERO and follows not in ONES):
+            return None
     pieces = list(_pieces(talk, at))
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
