@@ -133,8 +133,10 @@ def create_app(
             with desk.store() as store:
                 known = frozenset(one.path for one in recordings(store, removed=True))
             watch.start(known)
-        threading.Thread(target=_warm, args=(desk,), daemon=True).start()
+        warming = threading.Thread(target=_warm, args=(desk,), daemon=True)
+        warming.start()
         yield
+        warming.join(timeout=60)
         if inbox:
             watch.stop()
         desk.close()

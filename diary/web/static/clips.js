@@ -137,9 +137,11 @@ function restore() {
   }
 }
 
-async function putRight(events, note) {
+async function putRight(events, note = null, moved = null) {
   try {
     const { told } = await send("/put-right", { events });
+    // the page of an unnumbered plant ends when its last clip has gone to another
+    if (moved && document.body.dataset.page === "plant" && clips().length === 1) { location.href = `/plants/${encodeURIComponent(moved)}`; return; }
     await changed();
     say(note ?? told, { label: "Undo", act: undo });
   } catch (error) { say(error.message); }
@@ -188,7 +190,7 @@ async function perform(act, source) {
     case "name-plant":
     case "give":
       if (needs(clip, "Choose a clip first: n")) dialogs.plant({ title: one.plant_kind === "unnamed" ? "What is its number, or name?" : "Which plant is it?", words: `so far: ${one.plant}`, follow: one.plant_kind === "unnamed" }, ({ title, follow }) =>
-        putRight([{ kind: follow ? "NamePlant" : "SetSeedling", change: { title }, at: place(one), seen }]));
+        putRight([{ kind: follow ? "NamePlant" : "SetSeedling", change: { title }, at: place(one), seen }], null, title));
       break;
     case "clip-right": if (needs(clip, "Choose a clip first: n")) putRight([{ kind: "Confirm", at: place(one), seen }]); break;
     case "split": {

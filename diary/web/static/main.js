@@ -72,6 +72,7 @@ if (page === "find" || page === "lists") (await import("./moments.js")).begin();
 if (page === "compare") (await import("./compare.js")).begin();
 if (document.getElementById("compare")) chooseToCompare();
 if (page === "register") importing();
+document.body.dataset.ready = "yes"; // keys and clicks are heard from now on
 
 function chooseToCompare() {
   const bar = document.getElementById("compare");

@@ -43,7 +43,11 @@ export class Player extends EventTarget {
 
   /** Load a recording without playing it, so that a clip of it starts at once. */
   ready(moment) {
-    if (this.recording === moment.recording) return;
+    if (this.recording === moment.recording) {
+      this.wanted = moment.start;
+      if (this.screen.readyState >= 1) this.#loaded();
+      return;
+    }
     this.recording = moment.recording;
     this.note.textContent = "";
     this.root.classList.toggle("sound-only", moment.kind === "audio");
