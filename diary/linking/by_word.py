@@ -226,6 +226,7 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
         noun > f.start
         or bool({"is", "are", "'s", "'re", "look", "looks", "and"} & set(words))
         or not words
+        or (mentions.talk.punctuated and mentions.talk.sentence(noun)[0] == noun)
         or mentions.talk.tokens[noun].mark == ","
     )
 

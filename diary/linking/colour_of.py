@@ -220,10 +220,14 @@ def _marking_of(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     return None
 
 
+_NOTE_WORDS = 7
+
+
 def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     """ "the upper petals are a deep burgundy", "a blotch on the top two, nearly black"."""
     talk = mentions.talk
-    sentence = talk.sentence(colour.start)[0]
+    sentence, stop = talk.sentence(colour.start)
+    brief = talk.punctuated and stop - sentence <= _NOTE_WORDS  # "Petal edge, thin, white."
     best: _Attached | None = None
     heads = [
         p
@@ -237,8 +241,7 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
         if len(gap) > 9:
             break
         if not all(
-            talk.texts[i] in _COPULA or talk.tokens[i].mark == "," and talk.texts[i] in _COPULA
-            for i in gap
+            talk.texts[i] in _COPULA or (brief and talk.texts[i] in _ADJECTIVES) for i in gap
         ):
             break
         gap_words = {talk.texts[i] for i in gap}
@@ -432,7 +435,8 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     if len(lead) > 4 or any(c.start < first.start for c in mentions.colours_in(start, first.start)):
         return None
     after_part = talk.texts[first.end : first.end + 2]
-    if talk.punctuated and not ({"is", "'s", "are", "'re", "has", "'ve", "come"} & set(after_part)):
+    told = {"is", "'s", "are", "'re", "has", "'ve", "come"} & set(after_part)
+    if talk.punctuated and not told and first.start != start:
         return None
     between = talk.texts[first.end : colour.start]
     others = [

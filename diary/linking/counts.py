@@ -270,12 +270,18 @@ def _sown_without_noun(mentions: Mentions) -> list[Statement]:
         put_in = talk.texts[i - 1 : i + 1] == ("put", "in") and _seed_talk_near(mentions, i)
         if (text not in ("sowed", "sown", "sow") and not put_in) or mentions.masked[i]:
             continue
-        amount = quantity(talk.texts, i + 1)
+        amount = None if talk.tokens[i].mark else quantity(talk.texts, i + 1)
+        if amount is None:
+            amount = next(
+                (q for k in range(max(0, i - 3), i) if (q := quantity(talk.texts, k)) and q.end == i), None
+            )  # "twenty sown, seven up"
         if amount is None and talk.texts[i + 1 : i + 2] in (("about",), ("only",), ("just",)):
             amount = quantity(talk.texts, i + 2)
         if amount is None or amount.value != int(amount.value) or amount.value > 999:
             continue
-        found.append(_count("count_seeds_sown", amount, i, amount.end, "seeds sown"))
+        found.append(
+            _count("count_seeds_sown", amount, min(i, amount.start), max(amount.end, i + 1), "seeds sown")
+        )
     return found
 
 

@@ -344,7 +344,7 @@ def _dimension_before(mentions: Mentions, length: Length) -> tuple[str, int]:
             "tall",
             "high",
         ) and not any(
-            x.start < f.start and x.end > f.start - 5 for x in mentions.lengths if x.end <= f.start
+            max(low, f.start - 5) < x.end <= f.start for x in mentions.lengths
         ):
             return f.label, length.end
     return "", length.end
@@ -365,8 +365,6 @@ def _subject(mentions: Mentions, length: Length, low: int, dimension: str) -> st
         for f in nouns
         if not (f.label == "nothing" and talk.clause(f.start) != talk.clause(length.start))
     ]
-    if talk.texts[max(0, length.start - 12) : length.start].count("pip"):
-        return "bloom"
     if nouns:
         nearest = nouns[-1]
         if nearest.label == "nothing" and dimension == "tall":

@@ -114,7 +114,7 @@ def _consistent(mentions: Mentions, settled: list[Statement]) -> list[Statement]
         if (
             s.trait == "foliage"
             and s.value == "zoned"
-            and any(z.start <= s.end and s.start <= z.end for z in zoned)
+            and any(z.start < s.end and s.start < z.end for z in zoned)
         ):
             continue
         kept.append(s)
