@@ -12,7 +12,7 @@ from diary.speech.settings import RATE
 BLOCK = 300 * RATE  # a block is at most this long
 _EARLIEST_CUT = 0.6  # and at least this share of it, unless the recording ends
 _LONGEST_WINDOW = 29 * RATE  # Whisper's window is 30 s
-_EARLIEST_BREAK = 18 * RATE  # a window is broken at the longest pause after this much speech
+_EARLIEST_BREAK = 22 * RATE  # a window is broken at the longest pause after this much speech
 _KEPT_PAUSE = RATE * 8 // 10  # of a longer pause inside a window, this much is kept
 
 

@@ -56,6 +56,8 @@ def main() -> None:
     else:
         scripts = spoken_scripts(chosen.folder, tuple(chosen.only))
         hows = [PLAIN, "diary", "diary with hints"] if chosen.what == "speed" else ["diary"]
+        if chosen.how:  # plain and one of ours only
+            hows = [PLAIN, chosen.how]
         for minutes in chosen.minutes:
             speed(scripts, minutes, chosen.runs if chosen.what == "speed" else 1, hows, settings)
 
