@@ -1,0 +1,81 @@
+"""To which part a colour belongs."""
+
+import pytest
+
+from tests.reading.said import colours, values
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("It's a soft salmon pink.", {"bloom soft salmon"}),
+        ("The flower is white.", {"bloom white"}),
+        ("A dark maroon blotch.", {"blotch dark maroon"}),
+        ("The throat is cream.", {"throat cream"}),
+        ("Cream throat.", {"throat cream"}),
+        ("White edge all round.", {"edge white"}),
+        ("The upper petals are deep red.", {"upper petals deep red"}),
+        (
+            "The upper petals are red and the lower petals are pink.",
+            {"upper petals red", "lower petals pink"},
+        ),
+        ("Pink with a white eye.", {"bloom pink", "eye white"}),
+        ("It's lavender with purple veins.", {"bloom lavender", "veins purple"}),
+        ("The reverse is silver.", {"reverse silver"}),
+        ("A white picotee edge on a red ground.", {"edge white", "base red"}),
+        ("Pink and white petals.", {"bloom pink", "bloom white"}),
+        ("The leaf is dark green.", {"leaf dark green"}),
+        ("Dark green leaves with a bronze zone.", {"leaf dark green", "zone bronze"}),
+        ("The buds are cream and it opens to apricot.", {"bud cream", "bloom apricot"}),
+        ("The whole flower is crimson.", {"bloom crimson"}),
+        ("Lovely red feathering on the lower petals.", {"feathering red"}),
+        ("It's yellow, with red spots.", {"bloom yellow", "spots red"}),
+        ("The stem is purple.", {"stem purple"}),
+    ],
+)
+def test_a_colour_and_its_part(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("It's pink, or rather salmon.", {"bloom salmon"}),
+        ("It's red, no, scarlet.", {"bloom scarlet"}),
+        ("It's not red, it's scarlet.", {"bloom scarlet"}),
+    ],
+)
+def test_second_thoughts(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I was hoping for a yellow.",
+        "There's no blotch.",
+        "It isn't white.",
+        "It smells of lemon.",
+        "Last year it was pink.",
+        "Is it pink?",
+    ],
+)
+def test_no_colour_of_this_plant(said: str) -> None:
+    assert colours(said) == set()
+
+
+@pytest.mark.parametrize(
+    ("said", "marking"),
+    [
+        ("There's a broad stripe down each lower petal.", ["stripe"]),
+        ("It's got a dark eye.", ["eye"]),
+        ("Heavy feathering on the top petals.", ["feathering"]),
+    ],
+)
+def test_a_marking_without_a_colour(said: str, marking: list[str]) -> None:
+    assert values("marking", said) == marking
+
+
+def test_a_coloured_marking_is_told_once() -> None:
+    assert values("marking", "A maroon blotch.") == []
+    assert values("marking", "There's no blotch to speak of.") == []

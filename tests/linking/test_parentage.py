@@ -1,0 +1,74 @@
+"""Parents in the usual wordings.
+
+That the seed parent stands first in a cross is ICN Rec. H.2A.1 (Shenzhen Code 2018: the
+female first) and the usage of pedigree records (`A/B` and `A x B`: A female).
+"""
+
+import pytest
+
+from tests.reading.said import observed
+
+
+def parents(*said: str) -> dict[str, object]:
+    """What is told of the plant's origin."""
+    traits = ("seed_parent", "pollen_parent", "sport_of", "pollination")
+    return {o.trait: o.value for o in observed(*said) if o.trait in traits}
+
+
+CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "It's Fenmarsh Lad crossed with Copper Lantern.",
+        "It's Fenmarsh Lad by Copper Lantern.",
+        "It's Fenmarsh Lad times Copper Lantern.",
+        "That's Fenmarsh Lad with Copper Lantern's pollen on it.",
+        "Fenmarsh Lad was the mother and Copper Lantern was the father.",
+        "The seed parent was Fenmarsh Lad and the pollen came from Copper Lantern.",
+        "It's out of Fenmarsh Lad by Copper Lantern.",
+    ],
+)
+def test_the_seed_parent_first(said: str) -> None:
+    assert parents(said) == CROSS
+
+
+def test_numbers_are_parents_too() -> None:
+    assert parents("It's twenty-two fourteen crossed with Copper Lantern.") == {
+        "seed_parent": "22-14",
+        "pollen_parent": "Copper Lantern",
+    }
+
+
+@pytest.mark.parametrize("said", ["It's Fenmarsh Lad selfed.", "It's a selfing of Fenmarsh Lad."])
+def test_selfed(said: str) -> None:
+    told = parents(said)
+    assert told["seed_parent"] == "Fenmarsh Lad"
+    assert told["pollination"] == "selfed"
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["Fenmarsh Lad, open pollinated.", "It's a bee-pollinated seedling of Fenmarsh Lad."],
+)
+def test_open_pollinated(said: str) -> None:
+    told = parents(said)
+    assert told == {"seed_parent": "Fenmarsh Lad", "pollination": "open"}
+
+
+def test_a_sport_has_no_second_parent() -> None:
+    assert parents("It's a sport of Copper Lantern.") == {"sport_of": "Copper Lantern"}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I can't remember the pollen parent.",
+        "It isn't from Fenmarsh Lad.",
+        "I might cross it with Copper Lantern next year.",
+        "It's bigger than Fenmarsh Lad.",
+    ],
+)
+def test_no_parents_told(said: str) -> None:
+    assert parents(said) == {}

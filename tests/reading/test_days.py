@@ -1,0 +1,58 @@
+"""Days said aloud, and what is a day of something else."""
+
+from datetime import date
+
+import pytest
+
+from diary.reading.days import find_days
+from tests.reading.said import talk
+
+JUNE_2 = date(2031, 6, 2)
+
+
+def heard(said: str, recorded: date | None = JUNE_2) -> list[date]:
+    """The days heard."""
+    return [d.day for d in find_days(talk(said), recorded)]
+
+
+@pytest.mark.parametrize(
+    ("said", "day"),
+    [
+        ("It's the second of May.", date(2031, 5, 2)),
+        ("So this is the ninth now.", date(2031, 6, 9)),
+        ("Today is the twenty-first of June.", date(2031, 6, 21)),
+        ("Right, it's June the fourth today.", date(2031, 6, 4)),
+        ("It's Tuesday the third.", date(2031, 6, 3)),
+        ("It's the 14th of June.", date(2031, 6, 14)),
+        ("It's the first of June twenty thirty-one.", date(2031, 6, 1)),
+        ("Today is the thirtieth.", date(2031, 6, 30)),
+        ("It's 5 July today.", date(2031, 7, 5)),
+    ],
+)
+def test_the_day_it_is(said: str, day: date) -> None:
+    assert heard(said) == [day]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The show is on the sixteenth.",
+        "It should be out by the tenth of July.",
+        "It's the first flower on it.",
+        "It's the second year of trying.",
+        "It may go on the heap.",
+        "This is the third one of the cross.",
+        "I sowed it on the fifth of March.",
+    ],
+)
+def test_days_of_other_things(said: str) -> None:
+    assert heard(said) == []
+
+
+def test_a_day_that_does_not_exist_is_none() -> None:
+    assert heard("It's the thirty-first of June.") == []
+
+
+def test_without_a_year_nothing_can_be_said() -> None:
+    assert heard("It's the second of May.", None) == []
+    assert heard("It's the second of May 2031.", None) == [date(2031, 5, 2)]
