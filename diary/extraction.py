@@ -122,12 +122,15 @@ def document(
         "clips": [_clip(clip) for clip in reading.clips],
         "suggestions": [
             {
-                "kind": s.kind, "value": s.value, "text": s.text,
-                "start": round(s.start_ms / 1000, 2), "end": round(s.end_ms / 1000, 2),
+                "kind": s.kind,
+                "value": s.value,
+                "text": s.text,
+                "start": round(s.start_ms / 1000, 2),
+                "end": round(s.end_ms / 1000, 2),
             }
             for s in reading.suggestions
         ],
-    }  # fmt: skip
+    }
 
 
 def _clip(clip: Clip) -> dict[str, Any]:
@@ -179,7 +182,8 @@ def explained(reading: Reading) -> str:
     for clip in reading.clips:
         why = clip.evidence
         lines.append(
-            f"{clip.start_ms / 1000:8.1f}  {clip.plant.title}  ({clip.band.value}, {why.score:.2f}): "
+            f"{clip.start_ms / 1000:8.1f}  {clip.plant.title}  "
+            f"({clip.band.value}, {why.score:.2f}): "
             f"{why.rule}: '{why.words}'{_runner_up(why.runner_up, why.runner_up_score)}"
         )
         for o in (*clip.observations, *clip.proposals):

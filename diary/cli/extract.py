@@ -1,6 +1,7 @@
 """`diary extract`: what is understood of one file, without a diary."""
 
 import json
+import sys
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -66,18 +67,16 @@ def extract_command(
         for clip in reading.clips:
             click.echo(f"{clip.start_ms / 1000:7.1f} s  {clip.plant.title}")
             for o in clip.observations:
-                part = f"{o.part} " if o.part else ""
-                mark = "" if o.band.value == "sure" else " ?"
+                said = " ".join([*o.modifiers, *([o.part] if o.part else []), str(o.value)])
                 unit = " mm" if o.unit == "mm" else ""
-                click.echo(
-                    f"{o.start_ms / 1000:7.1f} s    {o.trait}: {' '.join([*o.modifiers, ''])}{part}{o.value}{unit}{mark}"
-                )
+                mark = "" if o.band.value == "sure" else " ?"
+                click.echo(f"{o.start_ms / 1000:7.1f} s    {o.trait}: {said}{unit}{mark}")
         if not reading.clips:
             click.echo("Nothing was understood as being about a plant.")
 
 
 def _progress(progress: "Progress") -> None:
-    if progress.total_ms and click.get_text_stream("stderr").isatty():
+    if progress.total_ms and sys.stderr.isatty():
         click.echo(
             f"\rlistening, {100 * progress.done_ms // progress.total_ms} %", err=True, nl=False
         )

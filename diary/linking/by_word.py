@@ -67,7 +67,10 @@ _BLOCK_SIZE = frozenset(
     }
 )
 _LINKS = frozenset(
-    "is are 's 're the a an of very quite really rather its it so and was nice lovely good big old little more such in on real with all both just too though for proper terribly remarkably bit lot nobbut only fairly exceptionally surprisingly fairly pretty".split()
+    "is are 's 're the a an of very quite really rather its it so and was nice lovely "
+    "good big old little more such in on real with all both just too though for proper "
+    "terribly remarkably bit lot nobbut only fairly exceptionally surprisingly fairly "
+    "pretty".split()
 )
 
 
@@ -85,14 +88,16 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
 
 
 def _alone(mentions: Mentions) -> list[Statement]:
-    """A note-taker's word that is a clause by itself: "Double.", "Single, wine red", "Double again"."""
+    """A note-taker's word that is a clause by itself: "Double.", "Single, wine red"."""
     talk = mentions.talk
     if not talk.punctuated:
         return []
     found = []
     for f in mentions.phrases(mentions.vocabulary.alone_terms, mentions.vocabulary.never_terms):
         start, stop = talk.clause(f.start)
-        if start == f.start and (stop == f.end or talk.texts[f.end : stop] in (("again",), ("too",), ("still",))):
+        if start == f.start and (
+            stop == f.end or talk.texts[f.end : stop] in (("again",), ("too",), ("still",))
+        ):
             found.append(_said(mentions, f))
     return found
 
@@ -100,9 +105,13 @@ def _alone(mentions: Mentions) -> list[Statement]:
 def _said(mentions: Mentions, f: Found) -> Statement:
     term = mentions.vocabulary.term_table[f.label]
     return Statement(
-        trait=term.trait, value=term.value, start=f.start, end=f.end,
-        rule=f"a word of the vocabulary: {term.trait}", score=0.92 if f.end - f.start > 1 else 0.9,
-    )  # fmt: skip
+        trait=term.trait,
+        value=term.value,
+        start=f.start,
+        end=f.end,
+        rule=f"a word of the vocabulary: {term.trait}",
+        score=0.92 if f.end - f.start > 1 else 0.9,
+    )
 
 
 def _beside(mentions: Mentions, f: Found) -> Statement | None:
@@ -137,9 +146,13 @@ def _beside(mentions: Mentions, f: Found) -> Statement | None:
     if best is None:
         return None
     return Statement(
-        trait=term.trait, value=term.value, start=min(f.start, best[0]), end=max(f.end, best[1]),
-        rule=f"a word beside another: {term.trait}", score=0.88,
-    )  # fmt: skip
+        trait=term.trait,
+        value=term.value,
+        start=min(f.start, best[0]),
+        end=max(f.end, best[1]),
+        rule=f"a word beside another: {term.trait}",
+        score=0.88,
+    )
 
 
 def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
@@ -177,12 +190,13 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
         "but",
         "petals",
         "blotch",
-    } & set(words):
-        if not (f.label == "foliage.scented" and {"it"} & set(words)):
-            return False
+    } & set(words) and not (f.label == "foliage.scented" and {"it"} & set(words)):
+        return False
     if any(p.label not in ("leaf",) for p in mentions.parts_in(gap.start, gap.stop)):
         return False
-    if any(c.head_start in gap for c in mentions.colours_in(gap.start - 5, gap.stop)) and f.label in (
+    if any(
+        c.head_start in gap for c in mentions.colours_in(gap.start - 5, gap.stop)
+    ) and f.label in (
         "foliage.dark",
         "foliage.pale",
     ):

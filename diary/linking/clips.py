@@ -13,7 +13,8 @@ from diary.reading.mentions import Mentions
 # A run of aside at least so long ends a clip, where sentences are not marked.
 _ASIDE_WORDS = 13
 _PLANT_WORDS = frozenset(
-    "flower flowers bloom blooms plant leaf leaves petals petal colour color habit seedling label seed parent mother "
+    "flower flowers bloom blooms plant leaf leaves petals petal colour color habit "
+    "seedling label seed parent mother "
     "father cross pollen truss head heads buds bud stem keeper cuttings grower shape size".split()
 )
 _POINTERS = frozenset(
@@ -69,7 +70,8 @@ def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
     return {
         "telling": set(telling),
         "aside": aside,
-        "closing": closing | ending, "ending": ending,
+        "closing": closing | ending,
+        "ending": ending,
         "parts": parts | plants,
         "refs": refs,
     }
@@ -95,7 +97,14 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         off = not told and not plantish and (aside or closing or not pointing)
         neutral = not told and not plantish and not off
         units.append(
-            _Unit(start=start, end=end, off=off, neutral=neutral, aside=aside or closing, closing=closing)
+            _Unit(
+                start=start,
+                end=end,
+                off=off,
+                neutral=neutral,
+                aside=aside or closing,
+                closing=closing,
+            )
         )
     return units
 
@@ -151,9 +160,7 @@ def _is_general(mentions: Mentions, run: list[_Unit], tail: bool, last: bool) ->
         segments = {
             mentions.talk.transcript.segment_of(mentions.talk.tokens[u.start].word) for u in run
         }
-        return (
-            len(run) >= 2
-            and len(segments) >= 2
-            or (tail and len(run) >= 2 and words >= _ASIDE_WORDS)
+        return (len(run) >= 2 and len(segments) >= 2) or (
+            tail and len(run) >= 2 and words >= _ASIDE_WORDS
         )
     return words >= _ASIDE_WORDS

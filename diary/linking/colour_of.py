@@ -14,24 +14,36 @@ from diary.reading.phrases import Found
 
 # Words that may stand between a colour and the part it is the colour of.
 _ADJECTIVES = frozenset(
-    "little tiny thin fine narrow broad wide bold big great large small clear neat sharp wire heavy faint slight nice "
-    "lovely sort of kind and looking coloured colored shaded tinted edged good strong central solid distinct soft round "
-    "single double frilly ruffled crinkly picotee smudgy smudged feathery star velvety satin glossy old young opening "
-    "two top upper bottom lower wee dinky ragged real spidery blurred irregular even proper whole fading".split()
+    "little tiny thin fine narrow broad wide bold big great large small clear neat "
+    "sharp wire heavy faint slight nice "
+    "lovely sort of kind and looking coloured colored shaded tinted edged good strong "
+    "central solid distinct soft round "
+    "single double frilly ruffled crinkly picotee smudgy smudged feathery star velvety "
+    "satin glossy old young opening "
+    "two top upper bottom lower wee dinky ragged real spidery blurred irregular even "
+    "proper whole fading".split()
 )
 _COPULA = frozenset(
-    "is are was 's 're were a an the more of nearly almost very really quite just sort kind that what i'd i 'd call would "
-    "it it's come comes came out as in with by to all so rather practically pretty much lovely nice been has have its "
-    "this such definitely properly proper real still always now on up and but or also mostly absolutely nearest thing "
-    "to say um uh er well i think reckon suppose guess shading opening fading turning goes going gone tinged washed "
-    "looks look looking nearer closer then only bit little about being another same beautiful good gorgeous fine "
-    "splashed stained painted touched edged veined flushed coming strong rather somewhere between".split()
+    "is are was 's 're were a an the more of nearly almost very really quite just sort "
+    "kind that what i'd i 'd call would "
+    "it it's come comes came out as in with by to all so rather practically pretty much "
+    "lovely nice been has have its "
+    "this such definitely properly proper real still always now on up and but or also "
+    "mostly absolutely nearest thing "
+    "to say um uh er well i think reckon suppose guess shading opening fading turning "
+    "goes going gone tinged washed "
+    "looks look looking nearer closer then only bit little about being another same "
+    "beautiful good gorgeous fine "
+    "splashed stained painted touched edged veined flushed coming strong rather "
+    "somewhere between".split()
 )
 _PREPOSITIONS = frozenset(
-    "on in at to across along around round down over inside through up towards all both from into".split()
+    "on in at to across along around round down over inside through up towards all both "
+    "from into".split()
 )
 _PREPOSITION_FILL = frozenset(
-    "the each every its all both of a just very lower upper middle right way inside edges tips two bit end back ends same my top bottom tip face".split()
+    "the each every its all both of a just very lower upper middle right way inside "
+    "edges tips two bit end back ends same my top bottom tip face".split()
 )
 _OF = frozenset({"of"})
 _SUBJECT_BREAK = frozenset(
@@ -69,7 +81,8 @@ class _Attached:
 
 def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
     """Colours with their parts, and markings for which no colour is given."""
-    statements, coloured = [], set()
+    statements: list[Statement] = []
+    coloured: set[tuple[int, str]] = set()
     shared: dict[int, _Attached] = {}
     ordered = mentions.colours
     for n in range(len(ordered) - 1, -1, -1):
@@ -78,10 +91,7 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
             continue
         shared[n] = attached
         colour = ordered[n]
-        coloured.add((attached.part, mentions.talk.sentence_number(colour.start)))
-        coloured |= {
-            (f.start, f.label) for f in mentions.parts_in(attached.start, attached.end)
-        }
+        coloured |= {(f.start, f.label) for f in mentions.parts_in(attached.start, attached.end)}
         statements.append(
             Statement(
                 trait="colour",
@@ -93,7 +103,7 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
                 end=max(colour.end, attached.end),
                 rule=attached.rule,
                 score=attached.score,
-            )  # fmt: skip
+            )
         )
     statements = [_with_hint(mentions, s, statements) for s in statements]
     statements += _markings(mentions, coloured)
@@ -196,9 +206,9 @@ def _is_colour_word(mentions: Mentions, at: int) -> bool:
 def _petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
     """The petals on which a marking lies: "blaze on both top petals"."""
     for part in mentions.parts_in(at, at + 5):
-        if mentions.vocabulary.part_kinds[part.label] == "petals":
-            if mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in _PREPOSITIONS:
-                return (part.label,)
+        petals = mentions.vocabulary.part_kinds[part.label] == "petals"
+        if petals and mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in _PREPOSITIONS:
+            return (part.label,)
     return ()
 
 
@@ -214,9 +224,13 @@ def _marking_of(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
                 if texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
                     return None
                 return _Attached(
-                    part=part.label, rule="a part told with its colour", score=0.93, start=part.start, end=colour.end,
+                    part=part.label,
+                    rule="a part told with its colour",
+                    score=0.93,
+                    start=part.start,
+                    end=colour.end,
                     on=_petals_after(mentions, colour.end),
-                )  # fmt: skip
+                )
     return None
 
 
@@ -237,7 +251,7 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     for n in range(len(heads) - 1, -1, -1):
         part = heads[n]
         head, end = part, part.end
-        gap = [i for i in range(end, colour.start)]
+        gap = list(range(end, colour.start))
         if len(gap) > 9:
             break
         if not all(
@@ -274,9 +288,13 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
             break
         score = 0.94 if {"is", "'s", "are", "'re", "was"} & gap_words or len(gap) <= 1 else 0.86
         best = _Attached(
-            part=head.label, rule="a colour after its part", score=score, start=head.start, end=colour.end,
+            part=head.label,
+            rule="a colour after its part",
+            score=score,
+            start=head.start,
+            end=colour.end,
             on=(part.label,) if head is not part else (),
-        )  # fmt: skip
+        )
         break
     return best
 
@@ -335,8 +353,7 @@ def _is_of_plant(mentions: Mentions, part: Found) -> bool:
         return not (
             before[-1:] in (("my",), ("your",), ("our",), ("his",))
             or (
-                before[-1:] in (("an",), ("half",))
-                and rest[:1] in (("on",), ("out",))
+                (before[-1:] in (("an",), ("half",)) and rest[:1] in (("on",), ("out",)))
                 or (
                     texts[max(0, part.start - 3) : part.start]
                     and texts[part.start - 2] in ("keep", "keeping", "weather", "caught")
@@ -350,13 +367,11 @@ def _is_of_plant(mentions: Mentions, part: Found) -> bool:
         and texts[max(0, part.start - 2)] == "not"
     ):
         return False
-    if (
+    return not (
         part.label == "base"
         and texts[part.start : part.start + 1] == ("ground",)
         and rest[:1] == ("floor",)
-    ):
-        return False
-    return True
+    )
 
 
 def _in_phrase_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
@@ -439,9 +454,7 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     if talk.punctuated and not told and first.start != start:
         return None
     between = talk.texts[first.end : colour.start]
-    others = [
-        p for p in mentions.parts_in(first.end, colour.start) if p.label != first.label
-    ]
+    others = [p for p in mentions.parts_in(first.end, colour.start) if p.label != first.label]
     if others or (talk.punctuated and (_SUBJECT_BREAK - {"that"}) & set(between)):
         return None
     return _Attached(
@@ -465,15 +478,22 @@ def _they(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
     if "they" not in words[:3] or "one" in words:
         return None
     before = mentions.parts_in(clause - _THEY_REACH, clause)
-    if not before or before[-1].label not in _PLURALS or not talk.texts[before[-1].end - 1].endswith("s"):
+    if (
+        not before
+        or before[-1].label not in _PLURALS
+        or not talk.texts[before[-1].end - 1].endswith("s")
+    ):
         return None
     return _Attached(
-        part=before[-1].label, rule="a colour of the parts spoken of as they", score=0.8,
-        start=colour.start, end=colour.end,
-    )  # fmt: skip
+        part=before[-1].label,
+        rule="a colour of the parts spoken of as they",
+        score=0.8,
+        start=colour.start,
+        end=colour.end,
+    )
 
 
-def _markings(mentions: Mentions, coloured: set[tuple[object, object]]) -> list[Statement]:
+def _markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Statement]:
     """ "a broad stripe down each lower petal", "dark feathering", "the veining": no colour."""
     found = []
     for part in mentions.parts:
@@ -503,15 +523,18 @@ def _markings(mentions: Mentions, coloured: set[tuple[object, object]]) -> list[
                 rule="a marking without a colour",
                 score=0.86,
                 on=_petals_after(mentions, part.end),
-            )  # fmt: skip
+            )
         )
     return found
 
 
 _MARKING_LEADS = frozenset(
-    "a an some the dark darker pale paler light broad bold thin fine heavy faint strong nice lovely good clear big great "
-    "small little wire picotee neat distinct with has got have of more deep deeper bit deep real lots no two bold no its "
-    "slight plain tiny and proper true definite same 's narrow wide upper top prominent marked darkish blurry smudgy".split()
+    "a an some the dark darker pale paler light broad bold thin fine heavy faint strong "
+    "nice lovely good clear big great "
+    "small little wire picotee neat distinct with has got have of more deep deeper bit "
+    "deep real lots no two bold no its "
+    "slight plain tiny and proper true definite same 's narrow wide upper top prominent "
+    "marked darkish blurry smudgy".split()
 )
 
 

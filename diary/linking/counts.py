@@ -49,7 +49,11 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
             continue
         found.append(
             _count(
-                noun.label, amount, min(amount.start, noun.start), max(amount.end, noun.end), "a number of things counted"
+                noun.label,
+                amount,
+                min(amount.start, noun.start),
+                max(amount.end, noun.end),
+                "a number of things counted",
             )
         )
     found += _seeds(mentions, [n for n in nouns if n.label == "seeds"])
@@ -150,14 +154,16 @@ def _seeds(mentions: Mentions, nouns: list[Found]) -> list[Statement]:
             continue
         if mentions.scopes.habits(amount.start) & {Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION}:
             continue
-        low, high = talk.sentence(noun.start)
+        low, _high = talk.sentence(noun.start)
         near_low, near_high = max(0, low - 1, amount.start - 6), min(len(talk.texts), noun.end + 12)
         up = _out_of(mentions, amount)
         if up is not None:
             found.append(_count("count_germinated", up, up.start, noun.end, "seeds germinated"))
-        told = up is not None or mentions.vocabulary.sown.find(
-            talk.texts, near_low, near_high
-        ) or mentions.vocabulary.germinated.find(talk.texts, noun.end, near_high)
+        told = (
+            up is not None
+            or mentions.vocabulary.sown.find(talk.texts, near_low, near_high)
+            or mentions.vocabulary.germinated.find(talk.texts, noun.end, near_high)
+        )
         if told:
             found.append(_count("count_seeds_sown", amount, amount.start, noun.end, "seeds sown"))
     for cue in mentions.phrases(mentions.vocabulary.germinated):
@@ -177,7 +183,12 @@ def _out_of(mentions: Mentions, sown: Quantity) -> Quantity | None:
     end = sown.start - (2 if texts[sown.start - 2 : sown.start] == ("out", "of") else 1)
     for start in range(max(0, end - 4), end):
         amount = quantity(texts, start)
-        if amount is not None and amount.end == end and amount.value <= sown.value and texts[start] != "a":
+        if (
+            amount is not None
+            and amount.end == end
+            and amount.value <= sown.value
+            and texts[start] != "a"
+        ):
             return amount
     return None
 
@@ -194,9 +205,8 @@ def _germinated(mentions: Mentions, cue: Found) -> list[Statement] | None:
         ("showed",),
         ("made", "it"),
         ("appeared",),
-    ):
-        if not _seed_talk_near(mentions, cue.start):
-            return None
+    ) and not _seed_talk_near(mentions, cue.start):
+        return None
     if mentions.scopes.habits(cue.start) & {Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION}:
         return None
     i = cue.start
@@ -270,17 +280,24 @@ def _sown_without_noun(mentions: Mentions) -> list[Statement]:
         put_in = talk.texts[i - 1 : i + 1] == ("put", "in") and _seed_talk_near(mentions, i)
         if (text not in ("sowed", "sown", "sow") and not put_in) or mentions.masked[i]:
             continue
-        amount = None if talk.tokens[i].mark else quantity(talk.texts, i + 1)
+        amount = next(
+            (q for k in range(max(0, i - 3), i) if (q := quantity(talk.texts, k)) and q.end == i),
+            None,
+        )  # "twenty sown, seven up"
         if amount is None:
-            amount = next(
-                (q for k in range(max(0, i - 3), i) if (q := quantity(talk.texts, k)) and q.end == i), None
-            )  # "twenty sown, seven up"
+            amount = quantity(talk.texts, i + 1)
         if amount is None and talk.texts[i + 1 : i + 2] in (("about",), ("only",), ("just",)):
             amount = quantity(talk.texts, i + 2)
         if amount is None or amount.value != int(amount.value) or amount.value > 999:
             continue
         found.append(
-            _count("count_seeds_sown", amount, min(i, amount.start), max(amount.end, i + 1), "seeds sown")
+            _count(
+                "count_seeds_sown",
+                amount,
+                min(i, amount.start),
+                max(amount.end, i + 1),
+                "seeds sown",
+            )
         )
     return found
 

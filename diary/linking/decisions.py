@@ -14,7 +14,7 @@ from diary.reading.scope import Habit
 _MAYBE = re.compile(
     r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
 )
-# Phrases that hold a denial themselves, or are made by one: "not worth the space", "not going anywhere".
+# Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
 _OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
 _BARE_LENGTH = 3
 
@@ -58,14 +58,29 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 rule="a way of deciding",
                 score=0.92 if len(words) > 1 else 0.84,
                 firm=firm,
-            )  # fmt: skip
+            )
         )
     kept += _crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
-_SOON = frozenset({"'ll", "will", "going", "shall", "want", "today", "tonight", "tomorrow", "next", "afternoon", "spring", "summer"})
+_SOON = frozenset(
+    {
+        "'ll",
+        "will",
+        "going",
+        "shall",
+        "want",
+        "today",
+        "tonight",
+        "tomorrow",
+        "next",
+        "afternoon",
+        "spring",
+        "summer",
+    }
+)
 _ITSELF = frozenset({"it", "her", "him", "this", "that", "them"})
 
 
@@ -73,21 +88,47 @@ def _crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
     """ "I'll put Copper Lantern on her this afternoon", "I'll cross Tin Whistle on to it"."""
     talk, found = mentions.talk, []
     for ref in mentions.refs:
-        if ref.cut is not None or talk.texts[ref.start - 1 : ref.start] not in (("put",), ("cross",), ("putting",), ("try",), ("crossing",), ("use",)):
+        if ref.cut is not None or talk.texts[ref.start - 1 : ref.start] not in (
+            ("put",),
+            ("cross",),
+            ("putting",),
+            ("try",),
+            ("crossing",),
+            ("use",),
+        ):
             continue
         i = ref.end
-        while i < len(talk.texts) and talk.texts[i] in ("on", "to", "onto", "over", "with", "'s", "pollen"):
+        while i < len(talk.texts) and talk.texts[i] in (
+            "on",
+            "to",
+            "onto",
+            "over",
+            "with",
+            "'s",
+            "pollen",
+        ):
             i += 1
         low, high = talk.sentence(ref.start)
         soon = _SOON & set(talk.texts[max(low, ref.start - 6) : min(high, i + 5)])
-        if i == ref.end or i >= len(talk.texts) or talk.texts[i] not in _ITSELF or not soon or taken & {ref.start - 1}:
+        if (
+            i == ref.end
+            or i >= len(talk.texts)
+            or talk.texts[i] not in _ITSELF
+            or not soon
+            or taken & {ref.start - 1}
+        ):
             continue
         habits = mentions.scopes.habits(ref.start - 1, i)
         if habits & {Habit.WISH, Habit.HISTORY, Habit.QUESTION, Habit.DENIAL}:
             continue
         found.append(
             Statement(
-                trait="decision", value="breed", start=ref.start - 1, end=i + 1, rule="a cross to be made on it", score=0.88
+                trait="decision",
+                value="breed",
+                start=ref.start - 1,
+                end=i + 1,
+                rule="a cross to be made on it",
+                score=0.88,
             )
         )
     return found

@@ -11,12 +11,15 @@ from dataclasses import dataclass
 
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import whole
-from diary.reading.phrases import Found
 
 _FILLERS = frozenset(
-    "um uh er the old my a good just here right there look little fella fellow chap one this first that's so and now "
-    "then okay ok oh well yes on next also only same this these big great dear our very named called last he she "
-    "father mother mum dad sister brother guy bloke feller beauty plant for today up down along in hi ha hmm very its gal lass lad lady baby poor youngster again is 's are that were".split()
+    "um uh er the old my a good just here right there look little fella fellow chap one "
+    "this first that's so and now "
+    "then okay ok oh well yes on next also only same this these big great dear our very "
+    "named called last he she "
+    "father mother mum dad sister brother guy bloke feller beauty plant for today up "
+    "down along in hi ha hmm very its gal lass lad lady baby poor youngster again is 's "
+    "are that were".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -82,7 +85,9 @@ class LeadIns:
                 self._kinds.setdefault(found.end, []).append((found.start, kind))
         self._compared: dict[int, int] = {}
         for found in vocabulary.cues["compared"].find(talk.texts):
-            self._compared[found.end] = max(found.end - found.start, self._compared.get(found.end, 0))
+            self._compared[found.end] = max(
+                found.end - found.start, self._compared.get(found.end, 0)
+            )
 
     def before(self, at: int) -> LeadIn:
         """The lead-in that ends right before the token."""
@@ -137,7 +142,11 @@ class LeadIns:
         """The cross spoken of shortly before: "cross twenty-two is ..., and this is plant four"."""
         texts = self._mentions.talk.texts
         for i in range(at - 1, max(-1, at - 26), -1):
-            if texts[i] == "cross" and (number := whole(texts, i + 1)) is not None and number.end <= at:
+            if (
+                texts[i] == "cross"
+                and (number := whole(texts, i + 1)) is not None
+                and number.end <= at
+            ):
                 return str(int(number.value))
         return ""
 
@@ -215,14 +224,34 @@ class LeadIns:
         return start
 
 
-_PLACES = frozenset({"behind", "beside", "next", "along", "end", "after", "front", "corner", "under", "below", "above"})
+_PLACES = frozenset(
+    {
+        "behind",
+        "beside",
+        "next",
+        "along",
+        "end",
+        "after",
+        "front",
+        "corner",
+        "under",
+        "below",
+        "above",
+    }
+)
 
 
 def _plain(words: tuple[str, ...]) -> bool:
     """Moving words that can stand for a plant: "the one behind it", "its neighbour"."""
     if words[:1] == ("its",):
         return bool({"neighbour", "neighbor", "companion", "friend"} & set(words))
-    if words[-1:] in (("this",), ("here",), ("you",)) and words[0] in ("what", "who", "now", "and", "hello"):
+    if words[-1:] in (("this",), ("here",), ("you",)) and words[0] in (
+        "what",
+        "who",
+        "now",
+        "and",
+        "hello",
+    ):
         return bool({"what", "who"} & set(words))
     another = words in (("and", "another"), ("another", "one"))
     return another or ("one" in words and bool(_PLACES & set(words)))

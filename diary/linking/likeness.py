@@ -33,12 +33,18 @@ def find_likenesses(mentions: Mentions) -> tuple[Likeness, ...]:
         if f.label == "similar weak"
     }
     denied = {
-        i for f in vocabulary.never_cues["similar"].find(talk.texts) for i in range(f.start, f.end)
-        if f.end - f.start > 1 and talk.texts[f.start] in ("not", "nothing", "unlike", "no", "do", "does", "n't", "is", "'s", "nowhere", "never")
-    }  # fmt: skip
+        i
+        for f in vocabulary.never_cues["similar"].find(talk.texts)
+        for i in range(f.start, f.end)
+        if f.end - f.start > 1
+        and talk.texts[f.start]
+        in ("not", "nothing", "unlike", "no", "do", "does", "n't", "is", "'s", "nowhere", "never")
+    }
     found: list[Likeness] = []
     for cue in vocabulary.cues["similar"].find(talk.texts):
-        opens = talk.texts[cue.start : cue.end] == ("like",) and talk.clause(cue.start)[0] == cue.start
+        opens = (
+            talk.texts[cue.start : cue.end] == ("like",) and talk.clause(cue.start)[0] == cue.start
+        )
         if any(mentions.masked[cue.start : cue.end]):
             continue
         if (cue.start, cue.end) in weak and not (opens and talk.punctuated):

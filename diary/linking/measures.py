@@ -22,15 +22,31 @@ _LONG = {
     "leaf": 600,
 }  # beyond this a length is no bloom: 1.9 of the trade notes, widened for dahlias
 _TRAIT = {
-    ("bloom", "across"): "bloom_diameter", ("bloom", ""): "bloom_diameter", ("bloom", "long"): "",
+    ("bloom", "across"): "bloom_diameter",
+    ("bloom", ""): "bloom_diameter",
+    ("bloom", "long"): "",
     ("bloom", "tall"): "plant_height",
-    ("head", "across"): "head_diameter", ("head", ""): "head_diameter", ("head", "tall"): "head_diameter", ("head", "long"): "",
-    ("plant", "across"): "plant_spread", ("plant", "tall"): "plant_height", ("plant", ""): "plant_height",
+    ("head", "across"): "head_diameter",
+    ("head", ""): "head_diameter",
+    ("head", "tall"): "head_diameter",
+    ("head", "long"): "",
+    ("plant", "across"): "plant_spread",
+    ("plant", "tall"): "plant_height",
+    ("plant", ""): "plant_height",
     ("plant", "long"): "",
-    ("stem", ""): "stem_length", ("stem", "long"): "stem_length", ("stem", "tall"): "stem_length", ("stem", "across"): "",
-    ("leaf", "across"): "leaf_width", ("leaf", ""): "leaf_width", ("leaf", "long"): "", ("leaf", "tall"): "",
-    ("", "across"): "bloom_diameter", ("", "tall"): "plant_height", ("", "long"): "", ("", ""): "bloom_diameter",
-}  # fmt: skip
+    ("stem", ""): "stem_length",
+    ("stem", "long"): "stem_length",
+    ("stem", "tall"): "stem_length",
+    ("stem", "across"): "",
+    ("leaf", "across"): "leaf_width",
+    ("leaf", ""): "leaf_width",
+    ("leaf", "long"): "",
+    ("leaf", "tall"): "",
+    ("", "across"): "bloom_diameter",
+    ("", "tall"): "plant_height",
+    ("", "long"): "",
+    ("", ""): "bloom_diameter",
+}
 
 
 _RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
@@ -63,12 +79,17 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
 
 def _statement(mentions: Mentions, m: _Measured) -> Statement:
     return Statement(
-        trait=m.trait, value=round(m.length.mm, 1), unit="mm", start=m.length.start,
+        trait=m.trait,
+        value=round(m.length.mm, 1),
+        unit="mm",
+        start=m.length.start,
         end=max(m.length.end, m.dimension_end),
-        rule=f"a length of the {m.subject or 'flower'}" if m.length.unit_said else "a length whose unit was said before",
+        rule=f"a length of the {m.subject or 'flower'}"
+        if m.length.unit_said
+        else "a length whose unit was said before",
         score=0.95 if (m.subject or m.dimension) and m.length.unit_said else 0.88,
         hedged=mentions.talk.texts[m.length.start] in ("between",),
-    )  # fmt: skip
+    )
 
 
 def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
@@ -92,7 +113,7 @@ def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
             if any(j in taken for j in range(amount.start, amount.end)):
                 break
             after = vocabulary.dimensions.at(talk.texts, amount.end)
-            lead = talk.texts[max(0, i - 4) : i]
+            talk.texts[max(0, i - 4) : i]
             corrected = (
                 any(e in repairs for e in range(max(previous.end + 1, i - 1), i + 1))
                 and i - previous.end <= 7
@@ -105,11 +126,7 @@ def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
                 or talk.texts[amount.end] in ("now", "and", "but", "with")
             )
             plausible = 1 <= amount.value <= 400 / unit_mm * 10
-            if (
-                plausible
-                and (after or (headed and ends) or (corrected and (ends or after)))
-               
-            ):
+            if plausible and (after or (headed and ends) or (corrected and (ends or after))):
                 found.append(
                     Length(
                         start=amount.start,
@@ -118,7 +135,7 @@ def _without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
                         metric=previous.metric,
                         singular=False,
                         unit_said=False,
-                    )  # fmt: skip
+                    )
                 )
                 taken |= set(range(amount.start, amount.end))
             i = amount.end
@@ -164,12 +181,10 @@ def _subject_right_before(mentions: Mentions, at: int) -> bool:
     )
 
 
-def _measured(
-    mentions: Mentions, length: Length, previous: "_Measured | None"
-) -> _Measured | None:
+def _measured(mentions: Mentions, length: Length, previous: "_Measured | None") -> _Measured | None:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     texts = talk.texts
-    low, high = talk.sentence(length.start)
+    low, _high = talk.sentence(length.start)
     after = texts[length.end] if length.end < len(texts) else ""
     if vocabulary.size_comparisons.at(texts, length.end) and not vocabulary.dimensions.at(
         texts, length.end
@@ -312,8 +327,10 @@ def _dimension(mentions: Mentions, length: Length) -> tuple[str, int]:
     found = vocabulary.dimensions.at(talk.texts, i)
     if found is not None and not talk.between(length.end - 1, i, (".", "?")):
         whole = talk.texts[found.end : found.end + 3]
-        if found.label == "across" and not talk.tokens[found.end - 1].mark and (
-            whole[:2] in (("the", "plant"), ("the", "whole")) or whole[:1] == ("plant",)
+        if (
+            found.label == "across"
+            and not talk.tokens[found.end - 1].mark
+            and (whole[:2] in (("the", "plant"), ("the", "whole")) or whole[:1] == ("plant",))
         ):
             return "plant across", found.end
         if not (
@@ -328,7 +345,7 @@ def _dimension_before(mentions: Mentions, length: Length) -> tuple[str, int]:
     talk = mentions.talk
     low = talk.sentence(length.start)[0]
     start = max(low, length.start - 9)
-    found = [f for f in mentions.vocabulary.dimensions.find(talk.texts, start, length.start)]
+    found = list(mentions.vocabulary.dimensions.find(talk.texts, start, length.start))
     for f in reversed(found):
         words = talk.texts[f.start : f.end]
         if words[0] in (
@@ -343,9 +360,7 @@ def _dimension_before(mentions: Mentions, length: Length) -> tuple[str, int]:
             "length",
             "tall",
             "high",
-        ) and not any(
-            max(low, f.start - 5) < x.end <= f.start for x in mentions.lengths
-        ):
+        ) and not any(max(low, f.start - 5) < x.end <= f.start for x in mentions.lengths):
             return f.label, length.end
     return "", length.end
 
@@ -380,7 +395,7 @@ def _subject(mentions: Mentions, length: Length, low: int, dimension: str) -> st
     if dimension == "tall":
         return "plant"
     high = talk.sentence(length.start)[1]
-    later = [f for f in vocabulary.subjects.find(talk.texts, length.end, min(high, length.end + 5))]
+    later = list(vocabulary.subjects.find(talk.texts, length.end, min(high, length.end + 5)))
     if later and (
         talk.texts[length.end : length.end + 1] in (("for",), ("of",), ("on",), ("the",))
         or not dimension
@@ -482,7 +497,7 @@ def _no_noun(mentions: Mentions, between: range) -> bool:
 
 def _coins(mentions: Mentions) -> list[Statement]:
     """ "about the size of a ten pence piece": a hint of the bloom's size, hedged."""
-    found = []
+    found: list[Statement] = []
     texts = mentions.talk.texts
     for coin in mentions.vocabulary.coins.find(texts):
         before = texts[max(0, coin.start - 6) : coin.start]
@@ -502,6 +517,6 @@ def _coins(mentions: Mentions) -> list[Statement]:
                 rule="a size by coin",
                 score=0.72,
                 hedged=True,
-            )  # fmt: skip
+            )
         )
     return found

@@ -8,19 +8,71 @@ from diary.reading.mentions import Mentions, Ref
 from diary.reading.scope import Habit
 
 _NOT_AFTER_NAME = frozenset(
-    "'s crossed by times with as pollen selfed seedling x cross and on had gave was were carried threw itself".split()
+    "'s crossed by times with as pollen selfed seedling x cross and on had gave was "
+    "were carried threw itself".split()
 )
 _SHOWN_AFTER = (
-    ("next",), ("is", "next"), ("here",), ("over", "here"), ("is", "this", "one"), ("which", "is", "this"), ("comes", "next"),
-    ("there", "we", "are"), ("here", "we", "are"), ("now",), ("again",),
-)  # fmt: skip
+    ("next",),
+    ("is", "next"),
+    ("here",),
+    ("over", "here"),
+    ("is", "this", "one"),
+    ("which", "is", "this"),
+    ("comes", "next"),
+    ("there", "we", "are"),
+    ("here", "we", "are"),
+    ("now",),
+    ("again",),
+)
 _PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "than"})
 _SMALL = frozenset(
-    "the a an this that is be to it was number again even quite with confused mixed mix up actually one ones".split()
+    "the a an this that is be to it was number again even quite with confused mixed mix "
+    "up actually one ones".split()
 )
 _LONG_OPENING, _SHORT_OPENING, _FAR_OPENING = 18, 8, 13
-_OPENERS = frozenset({"so", "now", "and", "then", "right", "okay", "this", "that", "last", "next", "first", "see", "wait"})
-_OPENED = frozenset({"this", "that", "the", "here", "over", "down", "up", "at", "on", "in", "behind", "next", "last", "first", "we", "these", "one", "there", "under", "beside", "now", "before"})
+_OPENERS = frozenset(
+    {
+        "so",
+        "now",
+        "and",
+        "then",
+        "right",
+        "okay",
+        "this",
+        "that",
+        "last",
+        "next",
+        "first",
+        "see",
+        "wait",
+    }
+)
+_OPENED = frozenset(
+    {
+        "this",
+        "that",
+        "the",
+        "here",
+        "over",
+        "down",
+        "up",
+        "at",
+        "on",
+        "in",
+        "behind",
+        "next",
+        "last",
+        "first",
+        "we",
+        "these",
+        "one",
+        "there",
+        "under",
+        "beside",
+        "now",
+        "before",
+    }
+)
 
 
 def numbered_turn(
@@ -33,7 +85,9 @@ def numbered_turn(
 ) -> Turn | None:
     """The turn that a number makes, or none."""
     shown_after = _shown_after(mentions, ref) and ref.cut is None
-    if (ref.start in taken or _set_aside(mentions, ref)) and not (shown_after and _which_is(mentions, ref)):
+    if (ref.start in taken or _set_aside(mentions, ref)) and not (
+        shown_after and _which_is(mentions, ref)
+    ):
         return None
     lead = leads.before(ref.start)
     if leads.compared(ref.start) and not (lead.shown or lead.came_back or _which_is(mentions, ref)):
@@ -51,11 +105,18 @@ def numbered_turn(
         score = 0.9 if on_record else 0.7
         if not _cut_turns(mentions, ref, lead, on_record):
             return None
-    elif not (lead.at_head or shown_after or lead.shown or lead.came_back or lead.numbered or _first(mentions, ref)):
-        return None
-    elif not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit):
-        return None
-    elif not on_record and score < 0.55 and not (lead.numbered or lead.shown):
+    elif (
+        not (
+            lead.at_head
+            or shown_after
+            or lead.shown
+            or lead.came_back
+            or lead.numbered
+            or _first(mentions, ref)
+        )
+        or not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit)
+        or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
+    ):
         return None
     again = mentions.talk.texts[ref.end : ref.end + 1] == ("again",)
     firm = lead.shown or lead.came_back or lead.numbered or lead.moved or again
@@ -67,11 +128,14 @@ def numbered_turn(
         rule = "a number brought in" if lead.any else "a number at the head of a sentence"
     certainty = score * (1.0 if firm else 0.95 if lead.at_head else 0.85)
     return Turn(
-        at=opening(mentions, leads, lead, ref.start), said=ref.start,
+        at=opening(mentions, leads, lead, ref.start),
+        said=ref.start,
         plant=Plant(kind=PlantKind.SEEDLING, number=number, on_record=on_record),
-        score=round(min(certainty, 0.99), 3), rule=rule,
-        runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
-    )  # fmt: skip
+        score=round(min(certainty, 0.99), 3),
+        rule=rule,
+        runner_up=ref.runner_up,
+        runner_up_score=ref.runner_up_score,
+    )
 
 
 def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
@@ -86,7 +150,11 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         return None
     if rest == ("by",) and not marked and mentions.refs_in(ref.end + 1, ref.end + 3):
         return None
-    before = [t for t in talk.texts[max(0, ref.start - 3) : ref.start] if t not in ("the", "my", "old", "a")]
+    before = [
+        t
+        for t in talk.texts[max(0, ref.start - 3) : ref.start]
+        if t not in ("the", "my", "old", "a")
+    ]
     if before[-1:] and before[-1] in _PREPOSITIONS and not lead.came_back:
         return None
     if rest == ("with",) and not marked and not lead.moved:
@@ -95,7 +163,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         return None
     sentence = talk.sentence(ref.start)
     heads = sentence[0] == lead.start
-    bought = heads and bool(mentions.vocabulary.cues["bought"].find(talk.texts, ref.end, min(sentence[1], ref.end + 14)))
+    bought = heads and bool(
+        mentions.vocabulary.cues["bought"].find(talk.texts, ref.end, min(sentence[1], ref.end + 14))
+    )
     next_up = heads and _shown_after(mentions, ref) and rest != ("now",)
     moved = lead.moved or leads.moved_before(ref.start)
     if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):
@@ -110,9 +180,14 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
     )
     return Turn(
-        at=opening(mentions, leads, lead, ref.start), said=ref.start, plant=plant, score=round(ref.score * 0.92, 3),
-        rule="a named plant shown", runner_up=ref.runner_up, runner_up_score=ref.runner_up_score,
-    )  # fmt: skip
+        at=opening(mentions, leads, lead, ref.start),
+        said=ref.start,
+        plant=plant,
+        score=round(ref.score * 0.92, 3),
+        rule="a named plant shown",
+        runner_up=ref.runner_up,
+        runner_up_score=ref.runner_up_score,
+    )
 
 
 _SPELT_AGAIN = 8
@@ -121,7 +196,11 @@ _SPELT_AGAIN = 8
 def _spells(ref: Ref, walk: Walk) -> bool:
     """ "six thirteen. One three.": the number in hand, digit by digit."""
     digits = "".join(ref.cut[0]) if ref.cut else ""
-    return bool(walk.numbers) and bool(digits) and walk.numbers[-1].rstrip("ABCDEFGHJKLMNPQRSTUVWXYZ").endswith(digits)
+    return (
+        bool(walk.numbers)
+        and bool(digits)
+        and walk.numbers[-1].rstrip("ABCDEFGHJKLMNPQRSTUVWXYZ").endswith(digits)
+    )
 
 
 def _set_aside(mentions: Mentions, ref: Ref) -> bool:
@@ -153,7 +232,11 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
         return True
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
-    if on_record and ref.cut[1] and mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end):
+    if (
+        on_record
+        and ref.cut[1]
+        and mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
+    ):
         return True  # "B beside her is a whole different story"
     if on_record and ref.cut[1] and mentions.talk.texts[ref.start - 1 : ref.start] == ("to",):
         return lead.any  # "skip C and go to D"
@@ -166,7 +249,27 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
 def _only_leads(mentions: Mentions, lead: LeadIn, ref: Ref) -> bool:
     """Nothing but "now", "then", "right" and the like before it in its sentence."""
     words = mentions.talk.texts[lead.start : ref.start]
-    return all(w in ("now", "then", "next", "right", "okay", "and", "on", "to", "well", "um", "er", "so", "cross", "plant", "number") for w in words)
+    return all(
+        w
+        in (
+            "now",
+            "then",
+            "next",
+            "right",
+            "okay",
+            "and",
+            "on",
+            "to",
+            "well",
+            "um",
+            "er",
+            "so",
+            "cross",
+            "plant",
+            "number",
+        )
+        for w in words
+    )
 
 
 def _ends_there(mentions: Mentions, ref: Ref) -> bool:
@@ -189,9 +292,7 @@ def _alone(mentions: Mentions, ref: Ref) -> bool:
     return start == ref.start and stop == ref.end
 
 
-def _is_parent_here(
-    number: str, parents: tuple[Statement, ...], walk: Walk, at: int
-) -> bool:
+def _is_parent_here(number: str, parents: tuple[Statement, ...], walk: Walk, at: int) -> bool:
     """Whether the number was told as a parent of the plant in hand."""
     if not walk.shown or walk.current is None:
         return False
@@ -206,11 +307,15 @@ def _completed(
     assert ref.cut is not None
     seen = [*reversed(walk.numbers)]
     if cross := leads.cross_before(ref.start):
-        seen = [c for n in seen if (c := mentions.numbers.complete((("1",), ""), n, cross=cross))] or seen
+        seen = [
+            c for n in seen if (c := mentions.numbers.complete((("1",), ""), n, cross=cross))
+        ] or seen
     batch = lead.batch
     if batch:
         seen = [n for n in mentions.numbers.seedlings if n.startswith(batch.upper())] or seen
-    tried = [c for n in (seen[:1] if batch else seen[:6]) if (c := mentions.numbers.complete(ref.cut, n))]
+    tried = [
+        c for n in (seen[:1] if batch else seen[:6]) if (c := mentions.numbers.complete(ref.cut, n))
+    ]
     for completed in tried:
         known = mentions.numbers.seedling(completed)
         if known is not None:
@@ -238,12 +343,28 @@ def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     return lead.start
 
 
-_PLACE_WORDS = frozenset({"side", "along", "behind", "beside", "next", "end", "down", "further", "corner", "sister", "brother", "batch", "over"})
+_PLACE_WORDS = frozenset(
+    {
+        "side",
+        "along",
+        "behind",
+        "beside",
+        "next",
+        "end",
+        "down",
+        "further",
+        "corner",
+        "sister",
+        "brother",
+        "batch",
+        "over",
+    }
+)
 _PLACE_REACH = 13
 
 
 def _with_places(mentions: Mentions, leads: LeadIns, start: int) -> int:
-    """The statement before too, where it only says where to look: "her sister is on the other side"."""
+    """The statement before too, where it only says where to look ("on the other side")."""
     talk = mentions.talk
     if start == 0:
         return start

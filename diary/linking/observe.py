@@ -9,7 +9,7 @@ from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.scope import Habit
 
-# Bands by score, set so that of what is sure at most 3 % is wrong (DEVELOPERS.md says how measured).
+# Bands by score; `diary evaluate` says how often each was wrong.
 SURE, LIKELY = 0.86, 0.6
 _HEDGE_BEFORE, _HEDGE_AFTER = 5, 2
 _UNSAID = {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HYPOTHETICAL}
@@ -57,11 +57,8 @@ def _weighed(mentions: Mentions, s: Statement, hedges: list[tuple[int, int]]) ->
         habits = scopes.habits(s.start, max(s.end, s.start + 1))
         if habits & _UNSAID:
             return None
-        if (
-            Habit.HISTORY in habits
-            and s.value not in _PAST_TOO
-            and s.trait != "health"
-            or (Habit.HISTORY in habits and s.trait == "health")
+        if (Habit.HISTORY in habits and s.value not in _PAST_TOO and s.trait != "health") or (
+            Habit.HISTORY in habits and s.trait == "health"
         ):
             return None
         if _denied(mentions, s):
@@ -165,11 +162,26 @@ def _observation(mentions: Mentions, s: Statement) -> Observation:
     text = talk.transcript.quote(first, last)
     value: Value = s.value
     return Observation(
-        trait=s.trait, value=value, part=s.part, unit=s.unit, modifiers=s.modifiers, on=s.on, text=text,
-        first_word=first, last_word=last, start_ms=words[first].start_ms,
-        end_ms=max(words[last].end_ms, words[first].start_ms), hedged=s.hedged, negated=False,
-        confidence=score, band=band_of(score, s.firm),
+        trait=s.trait,
+        value=value,
+        part=s.part,
+        unit=s.unit,
+        modifiers=s.modifiers,
+        on=s.on,
+        text=text,
+        first_word=first,
+        last_word=last,
+        start_ms=words[first].start_ms,
+        end_ms=max(words[last].end_ms, words[first].start_ms),
+        hedged=s.hedged,
+        negated=False,
+        confidence=score,
+        band=band_of(score, s.firm),
         evidence=Evidence(
-            rule=s.rule, words=text, score=score, runner_up=s.runner_up, runner_up_score=s.runner_up_score
+            rule=s.rule,
+            words=text,
+            score=score,
+            runner_up=s.runner_up,
+            runner_up_score=s.runner_up_score,
         ),
-    )  # fmt: skip
+    )

@@ -5,12 +5,14 @@ from dataclasses import dataclass
 from diary.reading.mentions import Mentions, Ref
 
 _SKIPPED = frozenset(
-    "old the my good dear our that um er uh of own lovely another a some little big those poor wee said mr mrs "
+    "old the my good dear our that um er uh of own lovely another a some little big "
+    "those poor wee said mr mrs "
     "was is 's actually just probably again".split()
 )
 _MOST_SKIPPED = 3
 _NO_NAME = frozenset(
-    "i i'm it and the a an but so is was which this that my our me from with for no not i'd on in by at or as "
+    "i i'm it and the a an but so is was which this that my our me from with for no not "
+    "i'd on in by at or as "
     "then what who again too".split()
 )
 
@@ -41,7 +43,9 @@ def after(mentions: Mentions, at: int, *, unknown: bool = False) -> Operand | No
         ):
             break
         i += 1
-    return _new_name(mentions, i) if unknown else None
+    if not unknown or mentions.talk.between(at - 1, i, (".", "?")):
+        return None
+    return _new_name(mentions, i)
 
 
 def before(mentions: Mentions, end: int, *, unknown: bool = False) -> Operand | None:

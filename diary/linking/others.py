@@ -28,8 +28,10 @@ _LEADS = frozenset(
     }
 )
 _VERBS = frozenset(
-    "is was 's are were has had have itself himself herself threw gave got does did would never used wants sits flowers "
-    "beats always only looks grew makes over there just could can hasn't came comes lost died".split()
+    "is was 's are were has had have itself himself herself threw gave got does did "
+    "would never used wants sits flowers "
+    "beats always only looks grew makes over there just could can hasn't came comes "
+    "lost died".split()
 )
 
 
@@ -115,6 +117,10 @@ def _until_back(mentions: Mentions, begin: int, end: int) -> int:
         i = a
         while i < b and talk.texts[i] in _LEADS:
             i += 1
-        if i < b and talk.texts[i] in _BACK and (talk.texts[i] != "it" or talk.texts[a] in ("but", "so", "now", "whereas")):
+        if (
+            i < b
+            and talk.texts[i] in _BACK
+            and (talk.texts[i] != "it" or talk.texts[a] in ("but", "so", "now", "whereas"))
+        ):
             return a
     return stop

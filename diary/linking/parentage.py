@@ -46,9 +46,13 @@ def _asserted(mentions: Mentions, start: int, end: int) -> bool:
 
 def _parent(trait: str, operand: Operand, rule: str, score: float) -> Statement:
     return Statement(
-        trait=trait, value=operand.title, start=operand.start, end=operand.end, rule=rule,
+        trait=trait,
+        value=operand.title,
+        start=operand.start,
+        end=operand.end,
+        rule=rule,
         score=round(score * min(1.0, operand.score + 0.05), 3),
-    )  # fmt: skip
+    )
 
 
 def _known(operand: Operand | None) -> bool:
@@ -59,7 +63,7 @@ def _pairs(mentions: Mentions) -> Iterator[Statement]:
     """Two plants with a join between them."""
     texts = mentions.talk.texts
     leads = {f.end for f in mentions.cue("cross_lead")}
-    joins = {}
+    joins: dict[int, Found] = {}
     for join in mentions.vocabulary.cues["cross"].find(texts):
         if (
             join.end - join.start
@@ -90,7 +94,9 @@ def _pairs(mentions: Mentions) -> Iterator[Statement]:
         )
         turned = join.start in backwards and texts[join.start] in ("on", "onto", "over")
         if not strong and not (
-            pollen_after or between or (led and texts[join.start] != "and" and texts[join.start] != "to")
+            pollen_after
+            or between
+            or (led and texts[join.start] != "and" and texts[join.start] != "to")
         ):
             continue
         if turned and texts[join.start - 1 : join.start] == ("and",):
@@ -135,7 +141,18 @@ def _after_cues(mentions: Mentions) -> Iterator[Statement]:
             ):
                 continue
             words = mentions.talk.texts[cue.start : cue.end]
-            told = words[0] in ("is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set")
+            told = words[0] in (
+                "is",
+                "was",
+                "were",
+                "'s",
+                "gave",
+                "had",
+                "carried",
+                "bore",
+                "took",
+                "set",
+            )
             if words == ("pollen",) or (not told and _planned(mentions, operand.start)):
                 continue
             yield _parent(trait, operand, "a plant called the mother or the father", 0.95)
@@ -165,7 +182,12 @@ def _before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         if _shown_here(texts, cue):
             continue
-        if operand.ref is None and texts[cue.start - 1 : cue.start] in (("no",), ("as",), ("good",), ("another",)):
+        if operand.ref is None and texts[cue.start - 1 : cue.start] in (
+            ("no",),
+            ("as",),
+            ("good",),
+            ("another",),
+        ):
             continue
         score = 0.75 if vague else 0.95 if operand.ref is not None else 0.85
         yield _parent(trait, operand, "a parent named after its role", score)
@@ -175,7 +197,11 @@ def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
     """ "here's the father, Tippet Lace": the plant is shown, not told as a parent of this one."""
     start = cue.start - 1 if texts[cue.start - 1 : cue.start] == ("the",) else cue.start
     verb = texts[cue.end - 1] in ("is", "was", "were", "'s", "being", "of", "off", "from")
-    return not verb and texts[max(0, start - 2) : start] in (("here", "'s"), ("here", "is"), ("this", "is"))
+    return not verb and texts[max(0, start - 2) : start] in (
+        ("here", "'s"),
+        ("here", "is"),
+        ("this", "is"),
+    )
 
 
 _FROM = frozenset({"of", "off", "from", "on"})
@@ -211,9 +237,13 @@ def _selfed(mentions: Mentions) -> Iterator[Statement]:
         elif text == "by" or text == "on":
             continue
         yield Statement(
-            trait="pollination", value="selfed", start=cue.start, end=cue.end,
-            rule="a plant that was selfed", score=0.95 if operand else 0.8,
-        )  # fmt: skip
+            trait="pollination",
+            value="selfed",
+            start=cue.start,
+            end=cue.end,
+            rule="a plant that was selfed",
+            score=0.95 if operand else 0.8,
+        )
 
 
 def _open(mentions: Mentions) -> Iterator[Statement]:
@@ -222,9 +252,13 @@ def _open(mentions: Mentions) -> Iterator[Statement]:
         if not _asserted(mentions, cue.start, cue.end):
             continue
         yield Statement(
-            trait="pollination", value="open", start=cue.start, end=cue.end,
-            rule="open pollination", score=0.92,
-        )  # fmt: skip
+            trait="pollination",
+            value="open",
+            start=cue.start,
+            end=cue.end,
+            rule="open pollination",
+            score=0.92,
+        )
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and _known(operand):
             yield _parent("seed_parent", operand, "open pollination", 0.85)

@@ -159,10 +159,14 @@ def _likeness(mentions: Mentions, x: Likeness, plant: Plant) -> list[Statement]:
         return []
     return [
         Statement(
-            trait="similar_to", value=title, start=x.start, end=x.end, rule="a likeness asserted",
+            trait="similar_to",
+            value=title,
+            start=x.start,
+            end=x.end,
+            rule="a likeness asserted",
             score=round(x.score * min(1.0, x.operand.score + 0.05), 3),
         )
-    ]  # fmt: skip
+    ]
 
 
 def _suggestions(clips: Sequence[Clip]) -> tuple[Suggestion, ...]:
@@ -174,8 +178,13 @@ def _suggestions(clips: Sequence[Clip]) -> tuple[Suggestion, ...]:
             found.setdefault(
                 plant.number,
                 Suggestion(
-                    kind="unknown_number", value=plant.number, plant=plant, day=clip.day,
-                    text=clip.evidence.words, start_ms=clip.start_ms, end_ms=clip.end_ms,
+                    kind="unknown_number",
+                    value=plant.number,
+                    plant=plant,
+                    day=clip.day,
+                    text=clip.evidence.words,
+                    start_ms=clip.start_ms,
+                    end_ms=clip.end_ms,
                 ),
-            )  # fmt: skip
+            )
     return tuple(found.values())

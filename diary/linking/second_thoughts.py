@@ -45,7 +45,9 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 break
             if second.trait != first.trait:
                 continue
-            near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(second.start)
+            near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
+                second.start
+            )
             if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
                 ordered[m] = replace(second, part=first.part)
@@ -80,7 +82,14 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
         return True
     if mentions.vocabulary.never_cues["denial"].at(mentions.talk.texts, repair[0]):
         return False  # "no question", "no doubt"
-    if mentions.talk.texts[repair[1] : repair[1] + 1] and mentions.talk.texts[repair[1]] in ("more", "less", "bigger", "smaller", "wider", "taller"):
+    if mentions.talk.texts[repair[1] : repair[1] + 1] and mentions.talk.texts[repair[1]] in (
+        "more",
+        "less",
+        "bigger",
+        "smaller",
+        "wider",
+        "taller",
+    ):
         return False
     denies = any(
         s.cue == repair[0]

@@ -65,7 +65,7 @@ _REPAIR_REACH = 14
 
 
 def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
-    """ "twenty-nine oh two, no, I beg its pardon, twenty-nine twenty A": the last turn is mended."""
+    """ "twenty-nine oh two, no, I beg its pardon, twenty-nine twenty A": mends the last turn."""
     if not walk.turns or not ref.is_number or ref.cut is not None:
         return False
     last = walk.turns[-1]
@@ -77,10 +77,16 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     mended = any(last.said < f.start < ref.start and ref.start - f.end <= 5 for f in repairs)
     if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
-    if mentions.scopes.habits(ref.start) & {Habit.DENIAL} and mentions.talk.texts[ref.start - 1] == "not":
+    if (
+        mentions.scopes.habits(ref.start) & {Habit.DENIAL}
+        and mentions.talk.texts[ref.start - 1] == "not"
+    ):
         return False
     plant = Plant(kind=PlantKind.SEEDLING, number=ref.title, on_record=ref.on_record)
-    walk.turns = (*walk.turns[:-1], replace(last, plant=plant, said=ref.start, rule="a number corrected at once"))
+    walk.turns = (
+        *walk.turns[:-1],
+        replace(last, plant=plant, said=ref.start, rule="a number corrected at once"),
+    )
     walk.current = plant
     walk.shown = (*walk.shown[:-1], (plant, last.at))
     walk.numbers = (*walk.numbers[:-1], ref.title)

@@ -8,12 +8,25 @@ from diary.reading.scope import Habit
 
 # Words near by that show that another plant is meant than the one in hand.
 _NEW_ONE = frozenset(
-    {"another", "behind", "beside", "next", "here", "end", "along", "below", "neighbour", "neighbor"}
+    {
+        "another",
+        "behind",
+        "beside",
+        "next",
+        "here",
+        "end",
+        "along",
+        "below",
+        "neighbour",
+        "neighbor",
+    }
 )
 
 
 _SAME_BREATH = 12
-_SAID_OUTRIGHT = frozenset({"unlabelled", "unlabeled", "unnumbered", "anonymous", "nameless", "mystery"})
+_SAID_OUTRIGHT = frozenset(
+    {"unlabelled", "unlabeled", "unnumbered", "anonymous", "nameless", "mystery"}
+)
 
 
 def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
@@ -42,9 +55,7 @@ def _new_unnamed(walk: Walk) -> Plant:
     return Plant(kind=PlantKind.UNNAMED, label=label)
 
 
-def unlabelled(
-    mentions: Mentions, at: int, leads: LeadIns, walk: Walk
-) -> Turn | None:
+def unlabelled(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
     """ "this one hasn't got a label", "no number on that either"."""
     if Habit.WISH in mentions.scopes.habits(at) or _told_soon(mentions, at, leads):
         return None
@@ -53,7 +64,21 @@ def unlabelled(
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
     before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
-    opened = at - start < 14 and bool({"this", "another", "then", "adjacent", "next", "end", "neighbouring", "last", "third", "second"} & set(before_that))
+    opened = at - start < 14 and bool(
+        {
+            "this",
+            "another",
+            "then",
+            "adjacent",
+            "next",
+            "end",
+            "neighbouring",
+            "last",
+            "third",
+            "second",
+        }
+        & set(before_that)
+    )
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))
@@ -122,9 +147,12 @@ def moved_on(
     if walk.turns and at - walk.turns[-1].said < 8:
         return None
     return Turn(
-        at=leads.before(at).start, said=move.end - 1, plant=_new_unnamed(walk), score=0.72,
+        at=leads.before(at).start,
+        said=move.end - 1,
+        plant=_new_unnamed(walk),
+        score=0.72,
         rule="moved on to a plant without giving its number",
-    )  # fmt: skip
+    )
 
 
 def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
@@ -143,9 +171,7 @@ def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn |
         )
     ):
         return None
-    if any(
-        r.is_number and r.cut is None for r in mentions.refs_in(found.end, found.end + 9)
-    ):
+    if any(r.is_number and r.cut is None for r in mentions.refs_in(found.end, found.end + 9)):
         return None
     telling = telling_words(tuple(rest))
     best: tuple[int, int, Plant] | None = None

@@ -8,8 +8,10 @@ from diary.reading.scope import Habit
 UNSAID = frozenset({Habit.DENIAL, Habit.WISH, Habit.QUESTION, Habit.REPORTED})
 # Words that tell nothing about which plant is meant.
 PLAIN_WORDS = frozenset(
-    "the a an and is was it he she this that one ones with to of on in at back go going come again my me i so oh um "
-    "now then right just for 's had has have got no label number tag without minute second moment look lost here there "
+    "the a an and is was it he she this that one ones with to of on in at back go going "
+    "come again my me i so oh um "
+    "now then right just for 's had has have got no label number tag without minute "
+    "second moment look lost here there "
     "what which who let us we you quick quickly briefly little snapped".split()
 )
 

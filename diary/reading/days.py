@@ -11,15 +11,27 @@ from datetime import date, timedelta
 from diary.reading.numerals import ONES, TENS
 from diary.reading.tokens import Talk
 
-_MONTHS = {m: n for n, m in enumerate(
-    "january february march april may june july august september october november december".split(), 1)}  # fmt: skip
+_MONTHS = {
+    m: n
+    for n, m in enumerate(
+        "january february march april may june july august september october november "
+        "december".split(),
+        1,
+    )
+}
 _MONTHS |= {m[:3]: n for m, n in _MONTHS.items()} | {"sept": 9}
 _WEEKDAYS = {
     d: n for n, d in enumerate("monday tuesday wednesday thursday friday saturday sunday".split())
 }
-_ORDINALS = {w: n for n, w in enumerate(
-    "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth "
-    "fifteenth sixteenth seventeenth eighteenth nineteenth twentieth".split(), 1)}  # fmt: skip
+_ORDINALS = {
+    w: n
+    for n, w in enumerate(
+        "first second third fourth fifth sixth seventh eighth ninth tenth eleventh "
+        "twelfth thirteenth fourteenth "
+        "fifteenth sixteenth seventeenth eighteenth nineteenth twentieth".split(),
+        1,
+    )
+}
 _ORDINALS["thirtieth"] = 30
 _WRITTEN = re.compile(r"^(\d{1,2})(?:st|nd|rd|th)$")
 _ISO = re.compile(r"^(\d{4})-(\d{2})-(\d{2})$")
@@ -36,10 +48,12 @@ _DEICTIC = (
     ("date", "'s"),
 )
 _BETWEEN = frozenset(
-    "now the on today of , so um uh er already actually and still morning afternoon evening here".split()
+    "now the on today of , so um uh er already actually and still morning afternoon "
+    "evening here".split()
 )
 _NOT_DATES = frozenset(
-    "time flower one year season bloom week generation show day plant cross bench row of_all two three prize ever".split()
+    "time flower one year season bloom week generation show day plant cross bench row "
+    "of_all two three prize ever".split()
 )
 
 

@@ -140,11 +140,17 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
 def _refs(names: Sequence[NameHeard], numbers: Sequence[NumberHeard]) -> tuple[Ref, ...]:
     refs = [
         Ref(
-            start=n.start, end=n.end, title=n.name, score=n.score, is_number=False, on_record=True,
-            runner_up=n.runner_up, runner_up_score=n.runner_up_score,
+            start=n.start,
+            end=n.end,
+            title=n.name,
+            score=n.score,
+            is_number=False,
+            on_record=True,
+            runner_up=n.runner_up,
+            runner_up_score=n.runner_up_score,
         )
         for n in names
-    ]  # fmt: skip
+    ]
     for n in numbers:
         clash = [r for r in refs if r.start < n.end and n.start < r.end]
         if clash and (n.cut is not None or any(r.score >= 0.9 for r in clash)):
@@ -157,11 +163,12 @@ def _refs(names: Sequence[NameHeard], numbers: Sequence[NumberHeard]) -> tuple[R
                 title=n.number,
                 score=n.score,
                 is_number=True,
-                on_record=n.on_record, explicit=n.explicit,
+                on_record=n.on_record,
+                explicit=n.explicit,
                 cut=n.cut,
                 runner_up=n.runner_up,
                 runner_up_score=n.runner_up_score,
-            )  # fmt: skip
+            )
         )
     return tuple(sorted(refs, key=lambda r: r.start))
 

@@ -22,12 +22,16 @@ _SPELLING_WEIGHT = 0.55
 _MOST_EXTRA_WORDS = 2
 # Words of ordinary talk: a window that holds one the name does not have is less likely a name.
 _EVERYDAY = frozenset(
-    "the a an and is are was were it he she this that i you we they on in of to at with for from not no so but "
-    "petals petal flower flowers bloom leaf leaves edge throat eye blotch white pink red top bottom upper lower "
-    "plant one ones have has had got be been will would there here what which very like lovely nice good little "
+    "the a an and is are was were it he she this that i you we they on in of to at with "
+    "for from not no so but "
+    "petals petal flower flowers bloom leaf leaves edge throat eye blotch white pink "
+    "red top bottom upper lower "
+    "plant one ones have has had got be been will would there here what which very like "
+    "lovely nice good little "
     "big small dark pale deep soft bright its his her all now then next back".split()
 )
 _EVERYDAY_PENALTY = 0.05
+_TITLES = frozenset({"mrs", "mr", "miss", "ms", "dr", "sir", "lord", "lady"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,6 +79,10 @@ def name_index(known: Known) -> NameIndex:
     for mishearing in known.mishearings:
         if mishearing.meant in said:
             said.setdefault(mishearing.heard, said[mishearing.meant])
+    for form, name in list(said.items()):
+        title, _, rest = form.partition(" ")
+        if title.rstrip(".").casefold() in _TITLES and " " in rest:
+            said.setdefault(rest, name)  # "Ottoline Bray" for Mrs Ottoline Bray
     spellings = []
     for form, name in said.items():
         words = [w for piece in form.split() for w in pieces(piece) if w != "'s"]
@@ -121,7 +129,7 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
                         exact=match[1] >= 1.0,
                         runner_up=match[2],
                         runner_up_score=match[3],
-                    )  # fmt: skip
+                    )
                 )
     best.sort(key=lambda n: (-n.score, -(n.end - n.start), n.start))
     taken: list[NameHeard] = []

@@ -20,9 +20,19 @@ TENS = {
     for n, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)
 } | {"fourty": 40}
 _DENOMINATORS = {
-    "half": 2, "halves": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "fifth": 5,
-    "fifths": 5, "eighth": 8, "eighths": 8, "sixteenth": 16, "sixteenths": 16,
-}  # fmt: skip
+    "half": 2,
+    "halves": 2,
+    "third": 3,
+    "thirds": 3,
+    "quarter": 4,
+    "quarters": 4,
+    "fifth": 5,
+    "fifths": 5,
+    "eighth": 8,
+    "eighths": 8,
+    "sixteenth": 16,
+    "sixteenths": 16,
+}
 _DECIMAL = re.compile(r"^\d+(?:\.\d+)?$")
 _FRACTION = re.compile(r"^(\d+)/(\d+)$")
 
@@ -125,7 +135,7 @@ def quantity(texts: Sequence[str], at: int) -> Quantity | None:
     extra = fraction(texts, i + 1) if i < len(texts) and texts[i] == "and" else None
     if extra is None and i < len(texts):
         near = fraction(texts, i)
-        extra = near if near and near.end - near.start > 1 or _is_written(texts, i) else None
+        extra = near if (near and near.end - near.start > 1) or _is_written(texts, i) else None
     if extra is not None and extra.value < 1:
         return Quantity(at, extra.end, base.value + extra.value)
     top = fraction(texts, at)

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 
 from diary.reading.tokens import pieces
 
-
 _ANY = "*"
 
 
@@ -76,7 +75,11 @@ def _slots(phrase: str) -> tuple[_Slot, ...]:
         optional = item.endswith("?")
         options = []
         for option in item.removesuffix("?").split("|"):
-            words = [_ANY] if option == _ANY else [p for part in option.split("_") for p in pieces(part)]
+            words = (
+                [_ANY]
+                if option == _ANY
+                else [p for part in option.split("_") for p in pieces(part)]
+            )
             if words:
                 options.append(tuple(words))
         if options:

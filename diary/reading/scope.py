@@ -50,7 +50,8 @@ class Scopes:
 
 # After "no" these begin an answer, not a denial: "no that can go on the heap".
 _ANSWER = frozenset(
-    "it that this i he she they there we let hang hold sorry wait the you not no well actually make call".split()
+    "it that this i he she they there we let hang hold sorry wait the you not no well "
+    "actually make call".split()
 )
 _CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
 # How far a denial reaches where no mark ends it.
@@ -107,18 +108,29 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             continue
         stop = min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else _NEAR))
         aside = quantity(talk.texts, cue.end)
-        if aside is not None and talk.texts[cue.end] not in ("a", "one") and not vocabulary.units.at(talk.texts, aside.end):
+        if (
+            aside is not None
+            and talk.texts[cue.end] not in ("a", "one")
+            and not vocabulary.units.at(talk.texts, aside.end)
+        ):
             stop = min(stop, aside.end)  # "not fourteen": only the number is set aside
         for i in range(cue.end, stop):
             text = talk.texts[i]
             following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
-            if i > cue.end and talk.texts[i - 1 : i + 1] in (("at", "all"), ("speak", "of")) or text in _WHATEVER:
+            if (
+                i > cue.end and talk.texts[i - 1 : i + 1] in (("at", "all"), ("speak", "of"))
+            ) or text in _WHATEVER:
                 stop = i + 1
                 break
-            if i > cue.end + 2 and not talk.punctuated and quantity(talk.texts, i) is not None and text not in ("a", "one"):
+            if (
+                i > cue.end + 2
+                and not talk.punctuated
+                and quantity(talk.texts, i) is not None
+                and text not in ("a", "one")
+            ):
                 stop = i
                 break
-            if text in _CUT_DENIAL and i > cue.end or (text == "and" and following in _PARTICLES):
+            if (text in _CUT_DENIAL and i > cue.end) or (text == "and" and following in _PARTICLES):
                 stop = i
                 break
         found.append(Scope(Habit.DENIAL, cue.end, stop, cue.start))
@@ -132,7 +144,7 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     """ "4 no 4 and a half", "pink no lavender": a second thought and no denial."""
     if talk.texts[cue.start] != "no" or cue.start == 0:
         return False
-    after = [i for i in range(cue.end, min(cue.end + 3, len(talk.texts)))]
+    after = list(range(cue.end, min(cue.end + 3, len(talk.texts))))
     number_before = any(quantity(talk.texts, i) for i in range(max(0, cue.start - 2), cue.start))
     if number_before and after and quantity(talk.texts, after[0]) and talk.texts[after[0]] != "a":
         return True
@@ -214,15 +226,20 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             before = talk.texts[cue.start - 1] if cue.start else ""
             if talk.texts[cue.start] in _ASKING and start != cue.start and before not in _ANSWERING:
                 continue
-            if stop - cue.end < 2 or before in _SPEAKERS or before in (
-                "what",
-                "that",
-                "which",
-                "how",
-                "where",
-                "not",
-                "than",
-                "as",
+            if (
+                stop - cue.end < 2
+                or before in _SPEAKERS
+                or before
+                in (
+                    "what",
+                    "that",
+                    "which",
+                    "how",
+                    "where",
+                    "not",
+                    "than",
+                    "as",
+                )
             ):
                 continue
             if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
@@ -261,7 +278,9 @@ def hypotheticals(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         Scope(
             Habit.HYPOTHETICAL,
             cue.start,
-            max(min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else 6)), cue.end),
+            max(
+                min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else 6)), cue.end
+            ),
             cue.start,
         )
         for cue in cues(talk, vocabulary, "hypothetical")
@@ -286,5 +305,12 @@ def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
 
 
 HABITS: tuple[Callable[[Talk, Vocabulary], list[Scope]], ...] = (
-    denials, gone, wishes, hearsay, questions, history, hypotheticals, not_recalled,
-)  # fmt: skip
+    denials,
+    gone,
+    wishes,
+    hearsay,
+    questions,
+    history,
+    hypotheticals,
+    not_recalled,
+)

@@ -21,8 +21,26 @@ from diary.reading.vocabulary import Vocabulary
 
 _ZERO = frozenset("oh o zero nought naught ought".split())
 _SEPARATORS = frozenset("dash hyphen slash stroke dot point oblique minus".split())
-_LETTERS = {"bee": "b", "be": "b", "see": "c", "sea": "c", "dee": "d", "gee": "g", "jay": "j", "kay": "k", "ess": "s",
-            "eff": "f", "em": "m", "en": "n", "tee": "t", "aitch": "h", "pee": "p", "ay": "a", "ar": "r", "cee": "c"}  # fmt: skip
+_LETTERS = {
+    "bee": "b",
+    "be": "b",
+    "see": "c",
+    "sea": "c",
+    "dee": "d",
+    "gee": "g",
+    "jay": "j",
+    "kay": "k",
+    "ess": "s",
+    "eff": "f",
+    "em": "m",
+    "en": "n",
+    "tee": "t",
+    "aitch": "h",
+    "pee": "p",
+    "ay": "a",
+    "ar": "r",
+    "cee": "c",
+}
 _HOMOPHONES = {"for": "4", "fore": "4", "to": "2", "too": "2", "won": "1", "ate": "8"}
 _TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-z]?$")
 _PIECE = re.compile(r"[a-z]+|\d+|[-/.]")
@@ -141,33 +159,43 @@ def _number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     """ "number 14 of the 23s", "number 24 of 23", "plant three of cross six"."""
     texts = talk.texts
     if texts[at] == "cross" and (cross := whole(texts, at + 1)) is not None:
-        j = cross.end + 1 if texts[cross.end : cross.end + 1] in (("plant",), ("number",), ("seedling",)) else cross.end
+        j = (
+            cross.end + 1
+            if texts[cross.end : cross.end + 1] in (("plant",), ("number",), ("seedling",))
+            else cross.end
+        )
         plant = whole(texts, j) if j > cross.end else None
         if plant is not None:
             return NumberHeard(
-                start=at, end=plant.end, number="", score=PLAUSIBLE, on_record=False, explicit=True,
+                start=at,
+                end=plant.end,
+                number="",
+                score=PLAUSIBLE,
+                on_record=False,
+                explicit=True,
                 cut=((str(int(cross.value)), str(int(plant.value))), ""),
-            )  # fmt: skip
+            )
     i = at + 1 if texts[at] in ("number", "plant", "seedling") else at
     serial = whole(texts, i)
-    if (
-        serial is None
-        or serial.end >= len(texts)
-        or texts[serial.end] != "of"
-    ):
+    if serial is None or serial.end >= len(texts) or texts[serial.end] != "of":
         return None
     j = serial.end + 1
     if texts[j : j + 2] == ("the", "same") and i > at:
         return NumberHeard(
-            start=at, end=j + 2, number="", score=PLAUSIBLE, on_record=False, explicit=True,
+            start=at,
+            end=j + 2,
+            number="",
+            score=PLAUSIBLE,
+            on_record=False,
+            explicit=True,
             cut=((str(int(serial.value)),), ""),
-        )  # fmt: skip
+        )
     if j < len(texts) and texts[j] == "the":
         j += 1
     if j < len(texts) and any(texts[j].upper() in shape.prefixes for shape in system.shapes):
         j += 1
     lead, end = _batch(texts, j)
-    if lead is None or serial.value == 1 and i == at:
+    if lead is None or (serial.value == 1 and i == at):
         return None
     year_last = any(shape.groups == 2 and _year_column(shape) == 1 for shape in system.shapes)
     if i == at and texts[j - 1] != "the" and not year_last:
@@ -222,7 +250,11 @@ def _number_at(
     if at > 0 and texts[at - 1] in ("£", "$"):
         return None
     if texts[at] in _SEPARATORS and at + 1 < len(texts):
-        rest = _number_at(talk, at + 1, system, vocabulary) if texts[at + 1] not in _SEPARATORS else None
+        rest = (
+            _number_at(talk, at + 1, system, vocabulary)
+            if texts[at + 1] not in _SEPARATORS
+            else None
+        )
         if rest is not None and rest.cut is not None and rest.cut[0] and texts[at] != "minus":
             return replace(rest, start=at, explicit=True)  # "point one three" of 9.13
         return None
@@ -292,18 +324,25 @@ def _cut_short(
         if most == 3 and len(digits) == 2:
             groups = (digits[0], digits[1])
         return NumberHeard(
-            start=at, end=end, number="", score=PLAUSIBLE, on_record=False,
+            start=at,
+            end=end,
+            number="",
+            score=PLAUSIBLE,
+            on_record=False,
             cut=(groups, letters[0] if letters else ""),
-        )  # fmt: skip
+        )
     return None
 
 
 # "last one, twenty-three twenty-three": here "one" is no part of a number.
 _ONE_IS_PRONOUN = frozenset(
-    "last this next that first another the which final new other only end each every good nice big little no".split()
+    "last this next that first another the which final new other only end each every "
+    "good nice big little no".split()
 )
 # After these a number counts things: "on the two top ones", "all three".
-_COUNTED_OFF = frozenset("the these those all both my our a about only of other some last first every".split())
+_COUNTED_OFF = frozenset(
+    "the these those all both my our a about only of other some last first every".split()
+)
 _LETTER_NAMES = frozenset("abcdefgh")
 _NO_NUMBER_ALONE = frozenset({("one",), ("a",), ("zero",), ("one", "oh")})
 
@@ -360,7 +399,7 @@ def _pieces(talk: Talk, at: int) -> Iterator[_Piece]:
         elif text in _SEPARATORS and i > at:
             yield _Piece("sep", "-", i + 1)
             i += 1
-        elif len(text) == 1 and text.isalpha() or (i > at and text in _LETTERS):
+        elif (len(text) == 1 and text.isalpha()) or (i > at and text in _LETTERS):
             guess = text in _LETTERS or (
                 text == "a" and not talk.tokens[i].capital and talk.punctuated
             )
@@ -404,7 +443,12 @@ def _fits(
         prefix = letters.upper()
         if prefix not in shape.prefixes:
             # a letter not in use yet, but written together with its digits: "R3"
-            if not any(shape.prefixes) or end - start > 1 or len(prefix) > 1 or suffixed_only(shape):
+            if (
+                not any(shape.prefixes)
+                or end - start > 1
+                or len(prefix) > 1
+                or suffixed_only(shape)
+            ):
                 return []
             penalty = _NEW_PREFIX
     elif "" not in shape.prefixes:
@@ -453,8 +497,9 @@ def _fits(
                 end=end,
                 number=known.number if known else written,
                 score=round(score - penalty - cost, 3),
-                on_record=known is not None, explicit=bool(letters or suffix or any(p.kind == "sep" for p in run)),
-            )  # fmt: skip
+                on_record=known is not None,
+                explicit=bool(letters or suffix or any(p.kind == "sep" for p in run)),
+            )
         )
     return found
 

@@ -4,6 +4,7 @@ Contractions are opened by spaCy's English tokenizer ("isn't" is "is", "not"; "i
 "it", "'s"), so that every rule and every phrase of the vocabulary sees one spelling.
 """
 
+import itertools
 import re
 from bisect import bisect_right
 from collections.abc import Sequence
@@ -22,7 +23,9 @@ _NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
 _PRICE = re.compile(r"^[£$€](\d.*)$")
 _TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
 _OPENED = {"n't": "not", "ca": "can", "wo": "will", "sha": "shall", "ai": "is", "`": "'"}
-_ENDINGS = frozenset({"'s", "'m", "'ve", "'ll", "'d", "'re"})  # as phrases of the vocabulary hold them
+_ENDINGS = frozenset(
+    {"'s", "'m", "'ve", "'ll", "'d", "'re"}
+)  # as phrases of the vocabulary hold them
 _FRACTIONS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅝": "5/8", "⅜": "3/8", "⅞": "7/8"}
 # A mark of a full stop or a comma, after a token.
 STOP, QUERY, COMMA = ".", "?", ","
@@ -113,7 +116,7 @@ def pieces(raw: str) -> tuple[str, ...]:
         if price := _PRICE.match(core):
             return ("£", *pieces(price[1]))
         core = core.rstrip("'")
-        if core.endswith("°") or core.endswith("°c"):
+        if core.endswith(("°", "°c")):
             return (core.split("°")[0], "degrees")
         if core.endswith("%"):
             return (core[:-1], "percent")
@@ -190,7 +193,7 @@ def _marked(token: Token, mark: str) -> Token:
 
 def _spans(cuts: list[int], length: int) -> tuple[tuple[int, int], ...]:
     edges = [0, *[c for c in cuts if 0 < c < length], length]
-    return tuple((a, b) for a, b in zip(edges, edges[1:], strict=False) if b > a)
+    return tuple((a, b) for a, b in itertools.pairwise(edges) if b > a)
 
 
 # Where a clause begins without a mark: a subject and its verb, with the word that leads in.
@@ -208,13 +211,15 @@ _VERBS = frozenset(
     "sits shows took reckon guess suppose bought saw might may lost gave".split()
 )
 _NOUNS = frozenset(
-    "flower flowers bloom blooms blume throat plant head heads leaf leaves bud buds edge eye petals "
+    "flower flowers bloom blooms blume throat plant head heads leaf leaves bud buds "
+    "edge eye petals "
     "truss stem stems foliage habit zone seed pollen mother father mum dad centre scent label "
     "ground veins".split()
 )
 _DETERMINERS = frozenset("the its his her their each every".split())
 _HOLD_ON = frozenset(
-    "think say reckon suppose guess mean know see believe wish hope if which what that as than like "
+    "think say reckon suppose guess mean know see believe wish hope if which what that "
+    "as than like "
     "because cause since when where while until till of on to in at for with from who and but so "
     "how whether the a an".split()
 )
@@ -222,29 +227,101 @@ _HOLD_ON = frozenset(
 
 # Openings that move the talk on: "next door is", "oh back to", "and last one for today".
 _OPENINGS = (
-    ("oh",), ("okay",), ("ok",), ("anyway",), ("then",), ("next",), ("and", "then"), ("now", "then"), ("last", "one"),
-    ("last", "up"), ("and", "last"), ("first", "up"), ("so", "the"), ("and", "the"), ("then", "the"), ("so", "first"),
-    ("so", "starting"), ("so", "back"), ("right", "then"), ("and", "next"), ("and", "down"), ("and", "back"), ("moving", "on"),
-    ("hang", "on"), ("hold", "on"), ("so", "next"), ("and", "on"), ("on", "to"), ("all", "right"), ("and", "over"), ("and", "up"),
-    ("the", "one", "beside"), ("the", "one", "behind"), ("the", "one", "next"), ("the", "one", "after"), ("the", "one", "along"),
-    ("its", "neighbour"), ("its", "neighbor"), ("this", "one", "'s"), ("that", "one", "'s"), ("this", "one", "has"), ("this", "one", "is"),
-    ("i", "counted"), ("careful",), ("let", "me"), ("one", "more", "thing"), ("very", "like"), ("back", "to"), ("and", "this", "one"), ("who", "are"), ("now", "the", "tag"), ("now", "the", "label"), ("oh", "and"), ("hm",), ("hmm",),
-    ("and", "that", "no"), ("and", "that", "one"), ("see", "this"), ("so", "this"), ("and", "this"), ("now", "this"), ("wait", "now"), ("this", "one", "the"),
-    ("that", "there"), ("so", "anyway"), ("this", "fella"), ("up", "on", "the"), ("down", "on", "the"),
-    ("and", "behind"), ("and", "beside"), ("and", "one"), ("now", "the"), ("but", "the"), ("and", "here"), ("up", "on"), ("down", "on"),
-)  # fmt: skip
+    ("oh",),
+    ("okay",),
+    ("ok",),
+    ("anyway",),
+    ("then",),
+    ("next",),
+    ("and", "then"),
+    ("now", "then"),
+    ("last", "one"),
+    ("last", "up"),
+    ("and", "last"),
+    ("first", "up"),
+    ("so", "the"),
+    ("and", "the"),
+    ("then", "the"),
+    ("so", "first"),
+    ("so", "starting"),
+    ("so", "back"),
+    ("right", "then"),
+    ("and", "next"),
+    ("and", "down"),
+    ("and", "back"),
+    ("moving", "on"),
+    ("hang", "on"),
+    ("hold", "on"),
+    ("so", "next"),
+    ("and", "on"),
+    ("on", "to"),
+    ("all", "right"),
+    ("and", "over"),
+    ("and", "up"),
+    ("the", "one", "beside"),
+    ("the", "one", "behind"),
+    ("the", "one", "next"),
+    ("the", "one", "after"),
+    ("the", "one", "along"),
+    ("its", "neighbour"),
+    ("its", "neighbor"),
+    ("this", "one", "'s"),
+    ("that", "one", "'s"),
+    ("this", "one", "has"),
+    ("this", "one", "is"),
+    ("i", "counted"),
+    ("careful",),
+    ("let", "me"),
+    ("one", "more", "thing"),
+    ("very", "like"),
+    ("back", "to"),
+    ("and", "this", "one"),
+    ("who", "are"),
+    ("now", "the", "tag"),
+    ("now", "the", "label"),
+    ("oh", "and"),
+    ("hm",),
+    ("hmm",),
+    ("and", "that", "no"),
+    ("and", "that", "one"),
+    ("see", "this"),
+    ("so", "this"),
+    ("and", "this"),
+    ("now", "this"),
+    ("wait", "now"),
+    ("this", "one", "the"),
+    ("that", "there"),
+    ("so", "anyway"),
+    ("this", "fella"),
+    ("up", "on", "the"),
+    ("down", "on", "the"),
+    ("and", "behind"),
+    ("and", "beside"),
+    ("and", "one"),
+    ("now", "the"),
+    ("but", "the"),
+    ("and", "here"),
+    ("up", "on"),
+    ("down", "on"),
+)
 _NO_OPENING_AFTER = frozenset(
-    "the its his her very and so now right then back is 's was by up even only just since until till about a my that well "
+    "the its his her very and so now right then back is 's was by up even only just "
+    "since until till about a my that well "
     "i move moving went go going along straight with this over carry keep keeping get got".split()
 )
 # A description that begins right after a statement has been rounded off with "that" or "it".
 _DESCRIBING = frozenset(
-    "good lovely nice compact soft pail pale glossy zoned masses very proper semi single quite white leaf flower leaves "
+    "good lovely nice compact soft pail pale glossy zoned masses very proper semi "
+    "single quite white leaf flower leaves "
     "variegated healthy clean nothing bit flower's really beautiful".split()
 )
 _ROUNDED_OFF = frozenset({"that", "it", "before", "all", "mind", "though", "anyway", "there"})
-_SEASONS = frozenset({"year", "season", "summer", "spring", "winter", "autumn", "time", "week", "month"})
-_RANKED = frozenset({"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"})
+_SEASONS = frozenset(
+    {"year", "season", "summer", "spring", "winter", "autumn", "time", "week", "month"}
+)
+_RANKED = frozenset(
+    {"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"}
+)
 
 
 def _turns_on(texts: tuple[str, ...], at: int) -> bool:
@@ -254,9 +331,9 @@ def _turns_on(texts: tuple[str, ...], at: int) -> bool:
         return texts[at + 2 : at + 3] != () and texts[at + 2] in _SUBJECTS
     for words in _OPENINGS:
         if texts[at : at + len(words)] == words:
-            if words[-1] == "the" and texts[at + 2 : at + 3] and texts[at + 2] not in _RANKED:
-                return False
-            return True
+            return not (
+                words[-1] == "the" and texts[at + 2 : at + 3] and texts[at + 2] not in _RANKED
+            )
     return False
 
 
