@@ -22,6 +22,7 @@ ORDER = (
     ("export",),
     ("pipeline",),
     ("extraction",),
+    ("evaluation",),
     ("web",),
     ("cli", "__main__"),
 )
