@@ -42,12 +42,14 @@ class _Unit:
 
 
 def cut_clips(
-    mentions: Mentions, turns: Sequence[Turn], telling: Sequence[int]
+    mentions: Mentions, turns: Sequence[Turn], telling: Sequence[int], days: Sequence[int] = ()
 ) -> tuple[Stretch, ...]:
-    """Stretches in order, not overlapping. `telling` are tokens where something is stated."""
+    """Stretches in order, not overlapping. `telling` are tokens where something is stated, `days` where
+    a new day begins.
+    """
     talk = mentions.talk
     stretches: list[Stretch] = []
-    marks = _marks(mentions, telling)
+    marks = _marks(mentions, telling, days)
     for n, turn in enumerate(turns):
         stop = turns[n + 1].at if n + 1 < len(turns) else len(talk.texts)
         if stop <= turn.at:
@@ -59,7 +61,7 @@ def cut_clips(
     return tuple(stretches)
 
 
-def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
+def _marks(mentions: Mentions, telling: Sequence[int], days: Sequence[int]) -> dict[str, set[int]]:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
     closing = {f.start for f in mentions.cue("closing")}
@@ -70,7 +72,7 @@ def _marks(mentions: Mentions, telling: Sequence[int]) -> dict[str, set[int]]:
     return {
         "telling": set(telling),
         "aside": aside,
-        "closing": closing | ending,
+        "closing": closing | ending | set(days),
         "ending": ending,
         "parts": parts | plants,
         "refs": refs,

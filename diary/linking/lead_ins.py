@@ -45,7 +45,7 @@ _SHOW_VERBS = frozenset(
 )
 _GUESSES = frozenset({"could", "might", "may", "perhaps", "either", "maybe", "possibly", "think"})
 _MOST_WORDS = 16
-_SHORT_OPENING = 6  # words before a lead-in that still count as the head of a sentence
+_SHORT_OPENING = 9  # words before a lead-in that still count as the head of a sentence
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,7 +9,7 @@ from diary.reading.scope import Habit
 
 _NOT_AFTER_NAME = frozenset(
     "'s crossed by times with as pollen selfed seedling x cross and on had gave was "
-    "were carried threw itself".split()
+    "were carried threw".split()
 )
 _SHOWN_AFTER = (
     ("next",),
@@ -164,7 +164,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     sentence = talk.sentence(ref.start)
     heads = sentence[0] == lead.start
     bought = heads and bool(
-        mentions.vocabulary.cues["bought"].find(talk.texts, ref.end, min(sentence[1], ref.end + 14))
+        mentions.vocabulary.cues["bought"].find(
+            talk.texts, sentence[0], min(sentence[1], ref.end + 14)
+        )
     )
     next_up = heads and _shown_after(mentions, ref) and rest != ("now",)
     moved = lead.moved or leads.moved_before(ref.start)
@@ -228,8 +230,16 @@ def _shown_after(mentions: Mentions, ref: Ref) -> bool:
 def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> bool:
     """Whether a number cut short is brought in plainly enough."""
     assert ref.cut is not None
+    if any(x.start - ref.end <= 3 for x in mentions.lengths_in(ref.start, ref.end + 4)):
+        return False  # "the height on that is 40, no, 44 inches"
+    if any(r.is_number and r.cut is None for r in mentions.refs_in(ref.end, ref.end + 5)):
+        return False  # the full number follows at once
+    if on_record and len("".join(ref.cut[0])) > 2 and mentions.talk.texts[ref.end : ref.end + 1] != ("in",):
+        return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
+    if on_record and ref.cut[1] and lead.any and mentions.talk.texts[ref.end : ref.end + 1] == ("is",):
+        return True  # "now B is the sister to it"
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
     if (

@@ -51,8 +51,8 @@ def read_talk(
     ends = [s.end for s in statements] + [x.end for x in likenesses]
     turns = find_turns(mentions, parents, likenesses, ends)
     telling = [s.start for s in statements] + [x.start for x in likenesses]
-    stretches = cut_clips(mentions, turns, telling)
     days = find_days(talk, recorded)
+    stretches = cut_clips(mentions, turns, telling, [d.start for d in days if d.holds])
     clips = tuple(
         _clip(
             mentions,

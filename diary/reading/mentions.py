@@ -66,6 +66,10 @@ class Mentions:
         """Plants named or numbered that begin at tokens start..end-1."""
         return _between(self.refs, start, end)
 
+    def lengths_in(self, start: int, end: int | None = None) -> tuple[Length, ...]:
+        """Lengths that begin at tokens start..end-1."""
+        return _between(self.lengths, start, end)
+
     def ref_at(self, start: int) -> Ref | None:
         """The plant whose words begin at the token."""
         return next(iter(self.refs_in(start, start + 1)), None)

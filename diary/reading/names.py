@@ -159,7 +159,7 @@ def _best(
         if abs(len(letters) - len(spelling.letters)) > 0.3 * longest:
             continue
         score = _likeness(letters, sound, spelling.letters, spelling.sound)
-        if everyday - spelling.words:
+        if everyday - spelling.words and sound != spelling.sound:
             score -= _EVERYDAY_PENALTY * len(everyday - spelling.words)
         if score > scored.get(spelling.name, 0.0):
             scored[spelling.name] = score
