@@ -1,0 +1,26 @@
+"""What is taken back at once falls; what is said instead takes its place."""
+
+import pytest
+
+from tests.reading.said import colours, values
+
+
+@pytest.mark.parametrize(
+    ("said", "trait", "expected"),
+    [
+        ("It's a single, no, sorry, semi-double.", "bloom_form", ["semi-double"]),
+        ("I'll keep it, or rather, no, it can go on the compost.", "decision", ["discard"]),
+        ("It's five centimetres across, I mean six.", "bloom_diameter", [60]),
+    ],
+)
+def test_the_last_word_counts(said: str, trait: str, expected: list[object]) -> None:
+    assert values(trait, said) == expected
+
+
+def test_what_replaces_a_colour_takes_its_part() -> None:
+    assert colours("The throat is white, no, cream.") == {"throat cream"}
+
+
+def test_two_things_side_by_side_both_stand() -> None:
+    assert colours("It's pink, with a white eye.") == {"bloom pink", "eye white"}
+    assert values("habit", "Compact and bushy.") == ["compact", "bushy"]
