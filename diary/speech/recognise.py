@@ -13,7 +13,7 @@ from diary.speech.job import Job
 from diary.speech.models import find_model
 from diary.speech.prompting import SAID_BEFORE
 from diary.speech.settings import SpeechSettings
-from diary.speech.speed import remember
+from diary.speech.speed import remember, speed_of
 from diary.speech.transcript import Transcript
 from diary.speech.worker import raised
 
@@ -23,7 +23,8 @@ class Progress:
     """How far a stage has come. `stage` is "decode", "listen" or "done".
 
     `done_ms` of `total_ms` of audio time; `speed` is audio time by wall time (3.0 = three
-    minutes a minute), None until measured; `left_s` the seconds still to wait.
+    minutes a minute), None until measured; `left_s` the seconds still to wait, from the start
+    on: before anything is heard, by the speed that earlier runs had on this machine.
     """
 
     stage: str
@@ -179,13 +180,14 @@ class _Run:
     def _tell(self, stage: str, at_ms: int) -> None:
         total_ms = max(self._total_ms, at_ms)
         speed = self._pace.speed(at_ms)
+        expected = speed or speed_of(self._settings)  # before the first window: as remembered
         self._on_progress(
             Progress(
                 stage=stage,
                 done_ms=at_ms,
                 total_ms=total_ms,
                 speed=speed,
-                left_s=(total_ms - at_ms) / 1000 / speed if speed else None,
+                left_s=(total_ms - at_ms) / 1000 / expected,
             )
         )
 

@@ -15,13 +15,16 @@ import pytest
 from diary.errors import Cancelled, MediaError
 from diary.media.decode import RATE
 from diary.speech.block import Block, block_from_json, block_to_json
+from diary.speech.hints import Hints
 from diary.speech.recognise import Progress, Recognised, recognise
 from diary.speech.settings import Effort, SpeechSettings
+from tests.speech.conftest import BENCH
 
 KILLED_AFTER_A_BLOCK = """
 import os, signal, sys
 from pathlib import Path
 from diary.speech.block import block_to_json
+from diary.speech.hints import Hints
 from diary.speech.recognise import recognise
 
 def keep(block):
@@ -187,7 +190,20 @@ def test_progress_counts_audio_time_up_to_the_end(long_walk: Path, heard: Recogn
     assert {step.stage for step in told} == {"decode", "listen", "done"}
     assert [step.done_ms for step in told] == sorted(step.done_ms for step in told)
     assert told[-1].done_ms == told[-1].total_ms
-    assert all(step.left_s is None or step.left_s >= 0 for step in told)
+    assert all(step.left_s is not None and step.left_s >= 0 for step in told)
+    assert told[0].left_s > 0  # an estimate before anything has been heard
+
+
+def test_names_on_record_are_spelt_right_and_others_do_not_creep_in() -> None:
+    own = Hints(names=("Wexholt Plum", "Tansy Wharf"), numbers=("23-04", "22-11"))
+    text = recognise(BENCH, hints=own).transcript.text
+    assert "Tansy Wharf" in text
+    assert "Wexholt Plum" in text
+    assert "23-04" in text
+    strangers = ("Inkwell Lane", "Merrowdown Silk", "Owlerby Clay", "Doubting Maud", "Nine Below")
+    text = recognise(BENCH, hints=Hints(names=strangers, numbers=("23-04",))).transcript.text
+    assert not any(name in text for name in strangers)
+    assert "deep burgundy" in text
 
 
 def test_a_silent_file_has_no_words_and_says_so(tmp_path: Path) -> None:
