@@ -17,6 +17,7 @@ from diary.records.register import (
     crosses,
     named_plants,
     natural,
+    seedling_numbered,
     seedlings,
 )
 from diary.records.register_rows import register_identities, revision
@@ -170,7 +171,7 @@ def plant_page(store: Store, which: str) -> PlantPage:
     clips = load_clips(store, "k.key = ?", [plant.key])
     records = tuple(record for clip in clips for record in clip.records)
     beliefs = believe(records)
-    seedling = next((one for one in seedlings(store) if one.number == plant.key), None)
+    seedling = seedling_numbered(store, plant.key)
     titles = {plant.key, seedling.name if seedling else None}
     return PlantPage(
         plant=plant,
@@ -190,6 +191,11 @@ def plant_page(store: Store, which: str) -> PlantPage:
 def find_plant(store: Store, which: str) -> PlantRef:
     """The plant of a number, former number, name, title or key. Raises NotFound."""
     identities = register_identities(store)
+    at_once = store.db.execute(
+        "SELECT kind, key, title FROM plant_keys WHERE key = ? LIMIT 1", [identities.number(which)]
+    ).fetchone()
+    if at_once and which.casefold() not in identities.titles:
+        return plant_of(at_once)
     everyone = {
         plant.key: plant
         for plant in map(plant_of, store.db.execute("SELECT kind, key, title FROM plant_keys"))

@@ -79,13 +79,22 @@ class NamedPlant:
 def natural(number: str) -> tuple[tuple[int, str], ...]:
     """A key that sorts 23-4 before 23-10, and 22-14 before 22-14A."""
     return tuple(
-        (int(piece), "") if piece.isdigit() else (-1, piece.casefold())
+        (int(piece), "") if piece[0] in "0123456789" else (-1, piece.casefold())
         for piece in re.findall(r"[0-9]+|[^0-9]+", number)
     )
 
 
 def seedlings(store: Store) -> tuple[Seedling, ...]:
     """Every seedling on record, in natural order of number; merged ones are one."""
+    return _on_record(store, None)
+
+
+def seedling_numbered(store: Store, number: str) -> Seedling | None:
+    """The seedling with this present number; quick where the register is long."""
+    return next(iter(_on_record(store, number)), None)
+
+
+def _on_record(store: Store, only: str | None) -> tuple[Seedling, ...]:
     identities = register_identities(store)
     former: dict[str, list[str]] = {}
     for old, number in identities.present.items():
@@ -99,8 +108,11 @@ def seedlings(store: Store) -> tuple[Seedling, ...]:
         history.setdefault(seedling_id, []).append(change)
     merged: dict[str, dict[str, Any]] = {}
     statuses: dict[str, list[StatusChange]] = {}
-    for row in rows(store, "seedlings"):
+    among = None if only is None else (only, *former.get(only, ()))
+    for row in rows(store, "seedlings", among):
         number = identities.number(row["number"])
+        if only is not None and number != only:
+            continue
         statuses.setdefault(number, []).extend(history.get(row["id"], ()))
         if number not in merged or row["number"] == number:
             merged[number] = merged.get(number, {}) | _filled(row)

@@ -2,7 +2,7 @@
 
 import json
 import secrets
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from diary.records.correction_rows import corrections_of_kind
@@ -37,11 +37,14 @@ TABLES: dict[str, tuple[str, tuple[str, ...]]] = {
 }
 
 
-def rows(store: Store, table: str) -> list[dict[str, Any]]:
-    """All rows of one table of the register, in the order of entry."""
+def rows(store: Store, table: str, among: Sequence[str] | None = None) -> list[dict[str, Any]]:
+    """The rows of one table of the register (those with these keys), in the order of entry."""
     key, columns = TABLES[table]
     names = ("id", key, *columns)
-    found = store.db.execute(f"SELECT {', '.join(names)} FROM {table} ORDER BY id")
+    where = "" if among is None else f"WHERE {key} IN ({', '.join('?' for _ in among)})"
+    found = store.db.execute(
+        f"SELECT {', '.join(names)} FROM {table} {where} ORDER BY id", among or ()
+    )
     return [dict(zip(names, row, strict=True)) for row in found]
 
 
