@@ -109,7 +109,7 @@ def test_command(name: str) -> None:
     for package in ("faster-whisper", "ctranslate2", "av", "onnxruntime", "numpy"):
         click.echo(f"{package} {version(package)}")
     click.echo(
-        f"{name}: loaded in {result.load_s:.1f} s, a window of 30 s heard in "
+        f"{name}: loaded in {result.load_s:.1f} s, a window heard in "
         f"{result.window_s:.1f} s on {result.threads} core(s). All is well."
     )
 

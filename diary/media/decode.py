@@ -110,7 +110,7 @@ class Sound:
         clock = _FrameClock()
         resampler: Any = None
         kind: tuple[object, ...] | None = None
-        for packet in _packets(self.path, container, stream, self.report):
+        for packet in _packets(container, stream, self.report):
             for frame in _frames(packet, self.report):
                 if not frame.samples or not frame.sample_rate:
                     continue
@@ -210,7 +210,7 @@ def _frames(packet: Any, report: SoundReport) -> list[Any]:
         return []
 
 
-def _packets(path: Path, container: Any, stream: Any, report: SoundReport) -> Iterator[Any]:
+def _packets(container: Any, stream: Any, report: SoundReport) -> Iterator[Any]:
     """Every packet of the track; after a read error goes on a second further along."""
     import av
 
