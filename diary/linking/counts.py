@@ -112,6 +112,17 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
 def _counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
     """ "masses of side shoots, I counted eleven"."""
     talk = mentions.talk
+    if talk.tokens[noun.end - 1].mark == "," or talk.texts[noun.end : noun.end + 2] == (
+        "are",
+        "there",
+    ):
+        at = noun.end + (2 if talk.texts[noun.end : noun.end + 1] == ("are",) else 0)
+        told = quantity(talk.texts, at)  # "Buds: seven", "buds are there 23"
+        if told is not None and not mentions.vocabulary.counted.at(talk.texts, told.end):
+            ends = (
+                told.end == len(talk.texts) or talk.tokens[told.end - 1].mark or not talk.punctuated
+            )
+            return told if ends and talk.texts[at] != "a" else None
     for i in range(noun.end, min(noun.end + 6, len(talk.texts) - 1)):
         if talk.texts[i] in ("counted", "count") or talk.texts[i : i + 2] == ("make", "it"):
             at = i + 2 if talk.texts[i] == "make" else i + 1

@@ -234,11 +234,20 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
         return False  # "the height on that is 40, no, 44 inches"
     if any(r.is_number and r.cut is None for r in mentions.refs_in(ref.end, ref.end + 5)):
         return False  # the full number follows at once
-    if on_record and len("".join(ref.cut[0])) > 2 and mentions.talk.texts[ref.end : ref.end + 1] != ("in",):
+    if (
+        on_record
+        and len("".join(ref.cut[0])) > 2
+        and mentions.talk.texts[ref.end : ref.end + 1] != ("in",)
+    ):
         return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
-    if on_record and ref.cut[1] and lead.any and mentions.talk.texts[ref.end : ref.end + 1] == ("is",):
+    if (
+        on_record
+        and ref.cut[1]
+        and lead.any
+        and mentions.talk.texts[ref.end : ref.end + 1] == ("is",)
+    ):
         return True  # "now B is the sister to it"
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)

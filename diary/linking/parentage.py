@@ -40,8 +40,18 @@ def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(sorted(found, key=lambda s: s.start))
 
 
+_NEAR_DENIAL = 3
+
+
 def _asserted(mentions: Mentions, start: int, end: int) -> bool:
-    return not mentions.scopes.habits(start, max(end, start + 1)) & _UNSAID
+    for at in range(start, max(end, start + 1)):
+        for scope in mentions.scopes.by_token[at]:
+            if scope.habit not in _UNSAID:
+                continue
+            if scope.habit is Habit.DENIAL and start - scope.cue > _NEAR_DENIAL:
+                continue  # "it's not a huge flower, mum was ..."
+            return False
+    return True
 
 
 def _parent(trait: str, operand: Operand, rule: str, score: float) -> Statement:

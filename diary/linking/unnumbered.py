@@ -29,6 +29,21 @@ _SAID_OUTRIGHT = frozenset(
 )
 
 
+_POINTED_AT = frozenset(
+    "this another then adjacent next end neighbouring last third second".split()
+)
+_POINTED_REACH = 13
+
+
+def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
+    """Where "this fella here came up between the rows" begins, shortly before, unpunctuated."""
+    if mentions.talk.punctuated:
+        return None
+    floor = max(0, at - _POINTED_REACH, walk.turns[-1].said + 1 if walk.turns else 0)
+    found = [i for i in range(floor, at) if mentions.talk.texts[i] in ("this", "another")]
+    return found[-1] if found else None
+
+
 def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
     """Whether a number or a shown name follows at once, in this sentence or the next words."""
     stop = mentions.talk.sentence(at)[1]
@@ -64,21 +79,9 @@ def unlabelled(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn 
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
     before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
-    opened = at - start < 14 and bool(
-        {
-            "this",
-            "another",
-            "then",
-            "adjacent",
-            "next",
-            "end",
-            "neighbouring",
-            "last",
-            "third",
-            "second",
-        }
-        & set(before_that)
-    )
+    opened = at - start < 14 and bool(_POINTED_AT & set(before_that))
+    pointed = _pointed_at(mentions, at, walk)
+    opened = opened or pointed is not None
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))
@@ -103,6 +106,8 @@ def unlabelled(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn 
     begin = leads.start_of(at, move)
     if opened and move is None and mentions.talk.punctuated:
         begin = mentions.talk.sentence(start - 1)[0]
+    if pointed is not None:
+        begin = min(begin, pointed)
     if walk.turns and begin <= walk.turns[-1].said:
         begin = at
     return Turn(

@@ -85,7 +85,8 @@ class Mentions:
             f
             for f in book.find(texts)
             if not any(self.masked[f.start : f.end])
-            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY, COMMA))
+            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY))
+            and not (f.end - f.start > 2 and self.talk.between(f.start, f.end - 1, (COMMA,)))
         ]
         if never is None:
             return found
