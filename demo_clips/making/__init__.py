@@ -1,0 +1,1 @@
+"""How the demo recordings are made: a voice, drawn plants, a bench, a camera, a film."""
