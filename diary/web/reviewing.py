@@ -45,7 +45,8 @@ def answers(item: ReviewItem) -> tuple[Answer, ...]:
     if item.kind == "plant":
         for number, choice in enumerate(item.choices[:4], start=1):
             found.append(Answer(key=str(number), say="plant", words=choice, choice=choice))
-        found.append(Answer(key="g", say="other plant", words="another plant …"))
+        other = "another plant …" if item.choices else "its number or name …"
+        found.append(Answer(key="g", say="other plant", words=other))
         found.append(Answer(key="x", say="no clip", words="no plant at all"))
     elif item.kind == "same":
         found.append(Answer(key="y", say="same", words="the same plant"))

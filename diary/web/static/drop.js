@@ -93,6 +93,7 @@ function show(found) {
   const rows = [];
   for (const [name, one] of uploads) rows.push(row({ key: `u${name}`, name, state: one.failed ? "failed" : one.stopped ? "stopped" : "working", told: one.told || `being copied: ${size(one.sent)} of ${size(one.size)}`, share: one.sent / one.size, upload: one }));
   for (const work of works) {
+    if (only && work.state === "done") continue;
     if (only && work.recording !== only && !mine.has(work.name) && !(work.kind === "read" && work.state !== "done")) continue;
     if (document.body.dataset.page !== "add" && !only && !mine.has(work.name)) continue;
     rows.push(row({ key: work.id, name: work.name, state: work.state, told: told(work), share: work.progress?.share, work }));
