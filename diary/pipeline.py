@@ -92,7 +92,7 @@ def add(
         missing = _listen(store, one, path, model=model, use_captions=use_captions, tell=tell)
     if not one.complete or one.reader is None or new:
         tell(Progress(stage="reading", name=one.name))
-        _read(store, one.id)
+        _read(store, one.id, known(store))
     tell(Progress(stage="done", name=one.name, share=1.0))
     return Added(recording=recording(store, one.id), new=new, missing=missing)
 
@@ -116,11 +116,12 @@ def read_again(
         if listened_to and (model is not None or not one.complete):
             path = locate(store, one.id)
             _listen(store, one, path, model=model or "base", use_captions=False, tell=tell)
+    on_record = known(store)
     done: set[RecordingId] = set()
     for one in chosen:
         if one.id not in done:
             tell(Progress(stage="reading", name=one.name))
-            done |= _read(store, one.id)
+            done |= _read(store, one.id, on_record)
     for one in chosen:
         tell(Progress(stage="done", name=one.name, share=1.0))
     return tuple(recording(store, one.id) for one in chosen)
@@ -238,7 +239,7 @@ def hints(on_record: Known) -> Hints:
     )
 
 
-def _read(store: Store, recording_id: RecordingId) -> set[RecordingId]:
+def _read(store: Store, recording_id: RecordingId, on_record: Known) -> set[RecordingId]:
     """Read the walk that a recording is a part of; the ids of all its parts."""
     from diary.linking.read import READER_VERSION, read_talk
     from diary.reading.vocabulary import load_vocabulary
@@ -258,7 +259,7 @@ def _read(store: Store, recording_id: RecordingId) -> set[RecordingId]:
     reading = read_talk(
         talk if len(parts) > 1 else parts[0][1],
         load_vocabulary(own_words if own_words.is_dir() else None),
-        known(store),
+        on_record,
         recorded=next((one.recorded for one, _ in parts if one.recorded), None),
     )
     with store.db.atomic():
