@@ -1,5 +1,6 @@
 """How values are put into words on a page: the trade's terms, units, days and clock times."""
 
+import re
 import zlib
 from datetime import date
 
@@ -42,6 +43,7 @@ ORDER = (
     "leaf_width",
     "health",
 )
+_LAST_NUMBER = re.compile(r"^(.*?)([0-9]{1,9})[^0-9]*$", re.DOTALL)
 _VALUES = {
     "discard": "discard",
     "first_flower": "first flower",
@@ -121,6 +123,9 @@ def length_text(ms: int | None) -> str:
 def hue(key: str) -> int:
     """The hue in degrees of a plant's bands: the same plant, the same colour, on every page.
 
-    Steps of the golden angle over a checksum of the key keep neighbours apart.
+    The last number in the key steps by the golden angle, so that neighbours on a bench, whose
+    numbers follow each other, are far apart; what stands before it only turns the start.
     """
-    return round(zlib.crc32(key.encode()) % 997 * 137.508) % 360
+    found = _LAST_NUMBER.search(key)
+    before, last = (found[1], int(found[2])) if found else (key, 0)
+    return round(zlib.crc32(before.encode()) % 360 + last % 100_000 * 137.508) % 360

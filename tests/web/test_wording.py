@@ -1,5 +1,6 @@
 """Values in words: every number with its unit, every day as far as it is known."""
 
+import itertools
 from datetime import date
 
 import pytest
@@ -52,6 +53,7 @@ def test_a_colour_is_told_by_its_part() -> None:
     assert about("bloom_diameter", None) == "bloom across"
 
 
-def test_a_plant_keeps_its_hue() -> None:
-    assert hue("23-04") == hue("23-04")
-    assert len({hue(f"23-{n:02d}") for n in range(40)}) > 25
+def test_neighbours_on_the_bench_differ_in_hue() -> None:
+    for numbers in ([f"23-{n:02d}" for n in range(1, 60)], [f"{n}B" for n in range(1, 60)]):
+        hues = [hue(number) for number in numbers]
+        assert all(abs(one - other) >= 80 for one, other in itertools.pairwise(hues))
