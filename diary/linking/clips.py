@@ -44,8 +44,9 @@ class _Unit:
 def cut_clips(
     mentions: Mentions, turns: Sequence[Turn], telling: Sequence[int], days: Sequence[int] = ()
 ) -> tuple[Stretch, ...]:
-    """Stretches in order, not overlapping. `telling` are tokens where something is stated, `days` where
-    a new day begins.
+    """Stretches in order, not overlapping.
+
+    `telling` are tokens where something is stated, `days` where a new day begins.
     """
     talk = mentions.talk
     stretches: list[Stretch] = []
