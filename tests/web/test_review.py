@@ -5,7 +5,7 @@ from playwright.sync_api import Page, expect
 
 from diary.records.review import review_list
 from diary.records.store import open_store
-from tests.web.conftest import Served, ready
+from tests.web.conftest import Served, ready, until
 
 pytestmark = pytest.mark.browser
 
@@ -52,7 +52,7 @@ def test_each_question_brings_its_moment(page: Page, served: Served) -> None:
     ready(page)
     page.locator(".question", has_text="Perhaps double").click()
     expect(page.locator("#playing")).to_contain_text("Bench walk, early June")
-    assert page.evaluate("document.querySelector('#screen').currentTime") > 25
+    until(page, "document.querySelector('#screen').currentTime > 25")
 
 
 def test_an_answer_is_undone(page: Page, served: Served) -> None:
