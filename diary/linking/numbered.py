@@ -8,7 +8,7 @@ from diary.reading.mentions import Mentions, Ref
 from diary.reading.scope import Habit
 
 _NOT_AFTER_NAME = frozenset(
-    "'s crossed by times with as pollen selfed seedling x cross and on had gave was "
+    "'s crossed by times with as pollen selfed self seedling x cross and on had gave was "
     "were carried threw".split()
 )
 _SHOWN_AFTER = (

@@ -244,7 +244,7 @@ def _selfed(mentions: Mentions) -> Iterator[Statement]:
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and _known(operand):
             yield _parent("seed_parent", operand, "a plant that was selfed", 0.95)
-        elif text == "by" or text == "on":
+        elif text in ("by", "on", "self"):
             continue
         yield Statement(
             trait="pollination",

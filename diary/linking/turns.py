@@ -48,7 +48,7 @@ def find_turns(
         elif ref is not None:
             turn = named_turn(mentions, ref, leads, taken)
         elif kind == 1:
-            turn = unlabelled(mentions, at, leads, walk)
+            turn = unlabelled(mentions, at, leads, taken, walk)
         elif kind == 2:
             turn = moved_on(mentions, at, leads, taken, walk)
         else:

@@ -70,9 +70,11 @@ def _new_unnamed(walk: Walk) -> Plant:
     return Plant(kind=PlantKind.UNNAMED, label=label)
 
 
-def unlabelled(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
+def unlabelled(
+    mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
+) -> Turn | None:
     """ "this one hasn't got a label", "no number on that either"."""
-    if Habit.WISH in mentions.scopes.habits(at) or _told_soon(mentions, at, leads):
+    if Habit.WISH in mentions.scopes.habits(at) or _told_soon(mentions, at, leads, taken):
         return None
     start, stop = mentions.talk.sentence(at)
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
