@@ -34,7 +34,7 @@ _COPULA = frozenset(
     "goes going gone tinged washed "
     "looks look looking nearer closer then only bit little about being another same "
     "beautiful good gorgeous fine "
-    "splashed stained painted touched edged veined flushed coming strong rather "
+    "plain simply just splashed stained painted touched edged veined flushed coming strong rather "
     "somewhere between".split()
 )
 _PREPOSITIONS = frozenset(
@@ -139,6 +139,8 @@ def _attach(
     direct = _noun_after(mentions, colour)
     if direct is not None:
         return direct
+    if _of_a_thing(mentions, colour):
+        return None
     if not marked and follows in ("and", "or") and n + 1 < len(colours) and n + 1 in shared:
         nxt = colours[n + 1]
         if nxt.start == colour.end + 1 and shared[n + 1].rule == "a colour before its part":
@@ -165,6 +167,16 @@ def _attach(
         start=colour.start,
         end=colour.end,
     )
+
+
+def _of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the label is white": the colour of a thing that is no part of the plant."""
+    texts, low = mentions.talk.texts, mentions.talk.clause(colour.start)[0]
+    i = colour.start
+    while i > low and texts[i - 1] in ("a", "very", "quite", "all", "bright"):
+        i -= 1
+    said = texts[i - 1 : i] in (("is",), ("'s",), ("are",), ("was",))
+    return said and i - 2 >= low and texts[i - 2] in mentions.vocabulary.things
 
 
 def _noun_after(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
@@ -272,7 +284,13 @@ def _part_before(mentions: Mentions, colour: ColourHeard) -> _Attached | None:
             and part.label == "bloom"
         ):
             break
-        if n and mentions.vocabulary.part_kinds[part.label] != "marking":
+        if n and talk.texts[heads[n - 1].end : part.start] in (
+            ("of", "the"),
+            ("of", "each"),
+            ("of", "its"),
+        ):
+            head = heads[n - 1]  # "the centre of the flower is cream"
+        elif n and mentions.vocabulary.part_kinds[part.label] != "marking":
             before = heads[n - 1]
             between = talk.texts[before.end : part.start]
             if (

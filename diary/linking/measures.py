@@ -360,7 +360,11 @@ def _dimension_before(mentions: Mentions, length: Length) -> tuple[str, int]:
             "length",
             "tall",
             "high",
-        ) and not any(max(low, f.start - 5) < x.end <= f.start for x in mentions.lengths):
+        ) and not any(
+            max(low, f.start - 5) < x.end <= f.start
+            and not talk.between(x.end - 1, f.start, (",", "."))
+            for x in mentions.lengths_in(low, f.start)
+        ):
             return f.label, length.end
     return "", length.end
 

@@ -92,7 +92,7 @@ def numbered_turn(
     lead = leads.before(ref.start)
     if leads.compared(ref.start) and not (lead.shown or lead.came_back or _which_is(mentions, ref)):
         return None
-    if leads.guessed(ref.start):
+    if leads.guessed(ref.start) or _is_kin(mentions, ref):
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
@@ -205,6 +205,13 @@ def _spells(ref: Ref, walk: Walk) -> bool:
     )
 
 
+def _is_kin(mentions: Mentions, ref: Ref) -> bool:
+    """ "twenty-three oh six is its sister, but this is better": another plant is spoken of."""
+    rest = mentions.talk.texts[ref.end : ref.end + 3]
+    kin = ("sister", "brother", "parent", "mother", "father", "sibling")
+    return rest[:2] in (("is", "its"), ("'s", "its")) and rest[2:] != () and rest[2] in kin
+
+
 def _set_aside(mentions: Mentions, ref: Ref) -> bool:
     """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
     texts = mentions.talk.texts
@@ -232,7 +239,8 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
     assert ref.cut is not None
     if any(x.start - ref.end <= 3 for x in mentions.lengths_in(ref.start, ref.end + 4)):
         return False  # "the height on that is 40, no, 44 inches"
-    if any(r.is_number and r.cut is None for r in mentions.refs_in(ref.end, ref.end + 5)):
+    follow = mentions.refs_in(ref.end, min(ref.end + 5, mentions.talk.sentence(ref.start)[1]))
+    if any(r.is_number and r.cut is None for r in follow):
         return False  # the full number follows at once
     if (
         on_record

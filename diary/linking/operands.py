@@ -7,7 +7,7 @@ from diary.reading.mentions import Mentions, Ref
 _SKIPPED = frozenset(
     "old the my good dear our that um er uh of own lovely another a some little big "
     "those poor wee said mr mrs "
-    "was is 's actually just probably again".split()
+    "its sister brother was is 's actually just probably again".split()
 )
 _MOST_SKIPPED = 3
 _NO_NAME = frozenset(

@@ -88,6 +88,7 @@ def _pairs(mentions: Mentions) -> Iterator[Statement]:
         if mentions.masked[join.start]:
             continue
         strong = tuple(texts[join.start : join.end]) not in {(w,) for w in _WEAK_JOINS}
+        strong = strong and texts[join.start] not in ("on", "onto", "over")
         first = before(mentions, join.start, unknown=strong)
         second = after(mentions, join.end, unknown=strong)
         if first is None or second is None or not (_known(first) and _known(second)):

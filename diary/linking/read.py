@@ -123,7 +123,8 @@ def _clip(
     tokens, words = mentions.talk.tokens, mentions.talk.transcript.words
     first, last = tokens[stretch.start].word, tokens[stretch.end - 1].word
     turn = stretch.turn
-    said = tokens[min(turn.said, len(tokens) - 1)].word
+    named = mentions.ref_at(turn.said)
+    said = tokens[named.end - 1 if named else min(turn.said, len(tokens) - 1)].word
     return Clip(
         start_ms=words[first].start_ms,
         end_ms=max(words[last].end_ms, words[first].start_ms),

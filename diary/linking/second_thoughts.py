@@ -24,6 +24,8 @@ _SINGLE = frozenset(
         "bloom_size",
         "seed_parent",
         "pollen_parent",
+        "count_heads",
+        "count_buds",
     }
 )
 

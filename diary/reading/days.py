@@ -106,7 +106,7 @@ def _date_at(texts: tuple[str, ...], at: int) -> tuple[int, int, int | None, int
     if texts[at] in _MONTHS and at + 1 < len(texts):
         i = at + 2 if texts[at + 1] == "the" else at + 1
         ordinal = _ordinal(texts, i)
-        if ordinal is None and i < len(texts) and texts[i].isdigit() and 1 <= int(texts[i]) <= 31:
+        if ordinal is None and i < len(texts) and texts[i].isdecimal() and 1 <= int(texts[i]) <= 31:
             ordinal = (i + 1, int(texts[i]))
         if ordinal is not None:
             return ordinal[0], ordinal[1], _MONTHS[texts[at]], _year(texts, ordinal[0])
@@ -114,7 +114,7 @@ def _date_at(texts: tuple[str, ...], at: int) -> tuple[int, int, int | None, int
     ordinal = _ordinal(texts, at)
     if ordinal is None:
         if (
-            texts[at].isdigit()
+            texts[at].isdecimal()
             and 1 <= int(texts[at]) <= 31
             and at + 1 < len(texts)
             and texts[at + 1] in _MONTHS
@@ -148,7 +148,7 @@ def _ordinal(texts: tuple[str, ...], at: int) -> tuple[int, int] | None:
 
 
 def _year(texts: tuple[str, ...], at: int) -> int | None:
-    if at < len(texts) and texts[at].isdigit() and len(texts[at]) == 4:
+    if at < len(texts) and texts[at].isdecimal() and len(texts[at]) == 4:
         return int(texts[at])
     if at + 1 < len(texts) and texts[at] == "twenty" and texts[at + 1] in TENS:
         ones = ONES.get(texts[at + 2], 0) if at + 2 < len(texts) else 0

@@ -60,7 +60,11 @@ def _amount(texts: Sequence[str], at: int) -> Quantity | None:
     """An amount, or two with a dash in digits ("3-4"), as their midpoint."""
     if at < len(texts) and "-" in texts[at]:
         low, _, high = texts[at].partition("-")
-        if low.replace(".", "").isdigit() and high.replace(".", "").isdigit() and float(high) < 100:
+        if (
+            low.replace(".", "").isdecimal()
+            and high.replace(".", "").isdecimal()
+            and float(high) < 100
+        ):
             return Quantity(at, at + 1, (float(low) + float(high)) / 2)
     return quantity(texts, at)
 

@@ -8,6 +8,7 @@ window of words is compared as one run of letters (edit distance) and as one run
 from collections import defaultdict
 from dataclasses import dataclass
 from functools import lru_cache
+from math import ceil
 
 import jellyfish
 from rapidfuzz import fuzz
@@ -20,6 +21,7 @@ from diary.reading.tokens import Talk, pieces
 _CLOSE_BY_LENGTH = ((5, 0.95), (8, 0.86), (11, 0.80), (99, 0.765))
 _SPELLING_WEIGHT = 0.55
 _MOST_EXTRA_WORDS = 2
+_SIZE = 0.7  # the shorter of two spellings has at least this share of the letters of the longer
 # Words of ordinary talk: a window that holds one the name does not have is less likely a name.
 _EVERYDAY = frozenset(
     "the a an and is are was were it he she this that i you we they on in of to at with "
@@ -60,7 +62,7 @@ class NameIndex:
     """The names on record, ready to be compared."""
 
     spellings: tuple[_Spelling, ...]
-    by_initial: dict[str, tuple[_Spelling, ...]]
+    by_initial: dict[tuple[str, int], tuple[_Spelling, ...]]  # first letter or sound, length
     most_words: int
 
 
@@ -74,7 +76,7 @@ def name_index(known: Known) -> NameIndex:
         if seedling.name:
             said.setdefault(seedling.name, seedling.name)
         for parent in (seedling.seed_parent, seedling.pollen_parent):
-            if parent and not any(c.isdigit() for c in parent) and len(parent) > 4:
+            if parent and not any(c.isdecimal() for c in parent) and len(parent) > 4:
                 said.setdefault(parent, parent)
     for mishearing in known.mishearings:
         if mishearing.meant in said:
@@ -91,10 +93,10 @@ def name_index(known: Known) -> NameIndex:
             spellings.append(
                 _Spelling(name=name, letters=letters, sound=_sound(letters), words=frozenset(words))
             )
-    by_initial: dict[str, list[_Spelling]] = defaultdict(list)
+    by_initial: dict[tuple[str, int], list[_Spelling]] = defaultdict(list)
     for spelling in spellings:
         for initial in {spelling.letters[0], *spelling.sound[:1].lower()}:
-            by_initial[initial].append(spelling)
+            by_initial[initial, len(spelling.letters)].append(spelling)
     return NameIndex(
         spellings=tuple(spellings),
         by_initial={k: tuple(v) for k, v in by_initial.items()},
@@ -133,9 +135,11 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
                 )
     best.sort(key=lambda n: (-n.score, -(n.end - n.start), n.start))
     taken: list[NameHeard] = []
+    covered: set[int] = set()
     for name in best:
-        if all(name.end <= other.start or name.start >= other.end for other in taken):
+        if covered.isdisjoint(range(name.start, name.end)):
             taken.append(name)
+            covered.update(range(name.start, name.end))
     return tuple(sorted(taken, key=lambda n: n.start))
 
 
@@ -143,9 +147,15 @@ def _best(
     letters: str, words: tuple[str, ...], index: NameIndex
 ) -> tuple[str, float, str | None, float | None] | None:
     sound = _sound(letters)
-    pool = index.by_initial.get(letters[0], ())
-    if sound and sound[0].lower() != letters[0]:
-        pool = (*pool, *index.by_initial.get(sound[0].lower(), ()))
+    initials = {letters[0]: None, **({sound[0].lower(): None} if sound else {})}
+    pool = [
+        spelling
+        for initial in initials
+        for size in range(ceil(len(letters) * _SIZE), int(len(letters) / _SIZE) + 1)
+        for spelling in index.by_initial.get((initial, size), ())
+    ]
+    if not pool:
+        return None
     scored: dict[str, float] = {}
     everyday = {word for word in words if word in _EVERYDAY}
     for spelling in pool:
@@ -155,9 +165,6 @@ def _best(
             spelling.letters.startswith(letters) or spelling.letters.endswith(letters)
         ):
             continue  # a part of a name is not the name
-        longest = max(len(letters), len(spelling.letters))
-        if abs(len(letters) - len(spelling.letters)) > 0.3 * longest:
-            continue
         score = _likeness(letters, sound, spelling.letters, spelling.sound)
         if everyday - spelling.words and sound != spelling.sound:
             score -= _EVERYDAY_PENALTY * len(everyday - spelling.words)
@@ -198,6 +205,6 @@ _DIGIT_WORDS = {str(n): word for word, n in (ONES | TENS).items()}
 
 def _spelt(token: str) -> str:
     """Letters only; digits as words, since a name may be heard as a number ("mrs 12 trees")."""
-    if token.isdigit():
+    if token.isdecimal():
         return _DIGIT_WORDS.get(token, token)
     return "".join(c for c in token if c.isalpha())

@@ -51,7 +51,7 @@ def whole(texts: Sequence[str], at: int) -> Quantity | None:
     if at >= len(texts):
         return None
     text = texts[at]
-    if text.isdigit() and len(text) <= 6:
+    if text.isdecimal() and len(text) <= 6:
         return Quantity(at, at + 1, int(text))
     value, i = _below_hundred(texts, at)
     if i == at:
@@ -97,8 +97,8 @@ def fraction(texts: Sequence[str], at: int) -> Quantity | None:
     top, i = 1, at
     if texts[at] in ("a", "an", "one"):
         i = at + 1
-    elif texts[at] in ONES or texts[at].isdigit():
-        top, i = int(texts[at]) if texts[at].isdigit() else ONES[texts[at]], at + 1
+    elif texts[at] in ONES or texts[at].isdecimal():
+        top, i = int(texts[at]) if texts[at].isdecimal() else ONES[texts[at]], at + 1
     if i > at and i < len(texts) and texts[i] in _DENOMINATORS:
         return Quantity(at, i + 1, top / _DENOMINATORS[texts[i]])
     return None
@@ -128,7 +128,7 @@ def quantity(texts: Sequence[str], at: int) -> Quantity | None:
         while j < len(texts) and (ONES.get(texts[j], 10) < 10 or texts[j] in ("oh", "nought")):
             digits += str(ONES.get(texts[j], 0))
             j += 1
-        if not digits and j < len(texts) and texts[j].isdigit():
+        if not digits and j < len(texts) and texts[j].isdecimal():
             digits, j = texts[j], j + 1
         if digits:
             return Quantity(at, j, float(f"{int(base.value)}.{digits}"))

@@ -197,9 +197,6 @@ def _number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     lead, end = _batch(texts, j)
     if lead is None or (serial.value == 1 and i == at):
         return None
-    year_last = any(shape.groups == 2 and _year_column(shape) == 1 for shape in system.shapes)
-    if i == at and texts[j - 1] != "the" and not year_last:
-        return None
     best: NumberHeard | None = None
     for shape in system.shapes:
         if shape.groups != 2 or shape.suffixed:
@@ -307,6 +304,8 @@ def _cut_short(
         letters = [p.text for p in run if p.kind == "letter"]
         if any(p.kind == "sep" for p in run) or (letters and run[-1].kind != "letter"):
             continue
+        if talk.between(at, end - 1, (",",)):
+            continue
         if len(letters) > 1 or (letters and not suffixed) or any(p.guess for p in run):
             continue
         if _counted_or_measured(talk, at, end, vocabulary):
@@ -372,12 +371,12 @@ def _pieces(talk: Talk, at: int) -> Iterator[_Piece]:
             return
         text = texts[i]
         count += 1
-        if text.isdigit():
+        if text.isdecimal():
             yield _Piece("split" if len(text) > 2 else "digits", text, i + 1)
             i += 1
         elif _TOKEN.match(text) and not _ORDINAL.match(text):
             for part in _PIECE.findall(text):
-                kind = "digits" if part.isdigit() else "letter" if part.isalpha() else "sep"
+                kind = "digits" if part.isdecimal() else "letter" if part.isalpha() else "sep"
                 split = kind == "digits" and len(part) > 2 and not re.search(r"[-/.]", text)
                 yield _Piece("split" if split else kind, part, i + 1)
             i += 1

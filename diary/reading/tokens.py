@@ -112,7 +112,7 @@ def pieces(raw: str) -> tuple[str, ...]:
         core = core.replace(sign, f" {spelt} ")
     if " " in core:
         return tuple(piece for part in core.split() for piece in pieces(part))
-    if any(c.isdigit() for c in core):
+    if any(c.isdecimal() for c in core):
         if price := _PRICE.match(core):
             return ("£", *pieces(price[1]))
         core = core.rstrip("'")
