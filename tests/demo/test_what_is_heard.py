@@ -30,7 +30,7 @@ NOT_YET: dict[Fact, str] = {
         "bloom_diameter",
         None,
         40,
-    ): "'with a plum eye, and it's about 4cm across' gives no size",
+    ): "'and it's about 4cm across', after an eye: no size",
     ("29-31", "count_germinated", None, 8): "'only 8 of the 20 seeds came up', in digits",
     ("29-31", "count_seeds_sown", None, 20): "'only 8 of the 20 seeds came up', in digits",
 }
