@@ -163,7 +163,7 @@ def _attach(
     return _Attached(
         part="bloom",
         rule=DEFAULT_RULE,
-        score=0.9,
+        score=0.76,
         start=colour.start,
         end=colour.end,
     )

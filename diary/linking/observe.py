@@ -11,6 +11,8 @@ from diary.reading.scope import Habit
 
 # Bands by score; `diary evaluate` says how often each was wrong.
 SURE, LIKELY = 0.86, 0.6
+# Without punctuation half as many mistakes again were made (measured on 28 gold scripts).
+UNMARKED = 0.93
 _HEDGE_BEFORE, _HEDGE_AFTER = 5, 2
 _UNSAID = {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HYPOTHETICAL}
 _SELF_SCOPED = frozenset(
@@ -158,7 +160,7 @@ def _observation(mentions: Mentions, s: Statement) -> Observation:
     words = talk.transcript.words
     heard = [words[i].confidence for i in range(first, last + 1) if words[i].confidence is not None]
     doubt = 1.0 if not heard else min(1.0, 0.85 + 0.3 * min(c for c in heard if c is not None))
-    score = round(s.score * doubt, 3)
+    score = round(s.score * doubt * (1.0 if talk.punctuated else UNMARKED), 3)
     text = talk.transcript.quote(first, last)
     value: Value = s.value
     return Observation(
