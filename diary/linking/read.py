@@ -165,7 +165,9 @@ def _likeness(mentions: Mentions, x: Likeness, plant: Plant) -> list[Statement]:
             start=x.start,
             end=x.end,
             rule="a likeness asserted",
-            score=round(x.score * min(1.0, x.operand.score + 0.05), 3),
+            score=round(
+                x.score * (0.9 if ref and ref.cut else min(1.0, x.operand.score + 0.05)), 3
+            ),
         )
     ]
 

@@ -28,14 +28,9 @@ _TALK = """
 """
 
 
-def _plain(text: str) -> bool:
-    """Whether all digits of the text are decimal ones; see the test of odd digits below."""
-    return all(c.isdecimal() for c in text if c.isdigit())
-
-
 _WORDS = st.one_of(
     st.sampled_from(_TALK.split()),
-    st.text(min_size=1, max_size=12).filter(lambda text: text.split() == [text] and _plain(text)),
+    st.text(min_size=1, max_size=12).filter(lambda text: text.split() == [text]),
     st.integers(min_value=0, max_value=10**9).map(str),
     st.sampled_from(("x" * 5000, "-" * 60, "'", "''s", "n't", "½½", "٣٤", "ß", "́", "🌸")),
 )
@@ -147,9 +142,6 @@ def test_any_text_with_any_format_of_number_gives_a_sound_document(
     _check(transcript, on_record((number,), NAMES), date(2031, 6, 2))
 
 
-@pytest.mark.xfail(
-    raises=ValueError, strict=False, reason="digits that are no decimals are read by int()"
-)
 @pytest.mark.parametrize("digit", ["²", "①", "4²"])
 def test_odd_digits_give_a_sound_document(digit: str) -> None:
     _check(said(f"This is {digit} and it is pink."), on_record(), None)
