@@ -29,13 +29,6 @@ ORDER = (
 RANK = {name: rank for rank, names in enumerate(ORDER) for name in names}
 PURE = ("reading", "linking")
 LONGEST = 400  # lines of a module
-# Longer than that for now, each one idea with many cases; the list is only to get shorter.
-LONG = {
-    "linking/colour_of.py",
-    "linking/measures.py",
-    "linking/turns.py",
-    "reading/seedling_numbers.py",
-}
 # what a pure stage must not touch: files, databases, models, the clock
 IMPURE = {
     "sqlite3",
@@ -95,9 +88,7 @@ def test_no_module_takes_everything() -> None:
         str(path.relative_to(PACKAGE)): len(path.read_text(encoding="utf-8").splitlines())
         for path in modules()
     }
-    assert {
-        name: lines for name, lines in long.items() if lines > LONGEST and name not in LONG
-    } == {}
+    assert {name: lines for name, lines in long.items() if lines > LONGEST} == {}
 
 
 def test_only_records_speaks_sql() -> None:

@@ -1,78 +1,12 @@
 """Turning to a plant by its number or its name."""
 
+from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIn, LeadIns
+from diary.linking.openings import opening
 from diary.linking.statement import Statement
-from diary.linking.walk import UNSAID, Turn, Walk
+from diary.linking.walk import Turn, Walk
 from diary.reading.mentions import Mentions, Ref
-from diary.reading.scope import Habit
-
-_NOT_AFTER_NAME = frozenset(
-    "'s crossed by times with as pollen selfed self seedling x cross and on had gave was "
-    "were carried threw".split()
-)
-_SHOWN_AFTER = (
-    ("next",),
-    ("is", "next"),
-    ("here",),
-    ("over", "here"),
-    ("is", "this", "one"),
-    ("which", "is", "this"),
-    ("comes", "next"),
-    ("there", "we", "are"),
-    ("here", "we", "are"),
-    ("now",),
-    ("again",),
-)
-_PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "than"})
-_SMALL = frozenset(
-    "the a an this that is be to it was number again even quite with confused mixed mix "
-    "up actually one ones".split()
-)
-_LONG_OPENING, _SHORT_OPENING, _FAR_OPENING = 18, 8, 13
-_OPENERS = frozenset(
-    {
-        "so",
-        "now",
-        "and",
-        "then",
-        "right",
-        "okay",
-        "this",
-        "that",
-        "last",
-        "next",
-        "first",
-        "see",
-        "wait",
-    }
-)
-_OPENED = frozenset(
-    {
-        "this",
-        "that",
-        "the",
-        "here",
-        "over",
-        "down",
-        "up",
-        "at",
-        "on",
-        "in",
-        "behind",
-        "next",
-        "last",
-        "first",
-        "we",
-        "these",
-        "one",
-        "there",
-        "under",
-        "beside",
-        "now",
-        "before",
-    }
-)
 
 
 def numbered_turn(
@@ -84,9 +18,9 @@ def numbered_turn(
     walk: Walk,
 ) -> Turn | None:
     """The turn that a number makes, or none."""
-    shown_after = _shown_after(mentions, ref) and ref.cut is None
-    if (ref.start in taken or _set_aside(mentions, ref)) and not (
-        shown_after and _which_is(mentions, ref)
+    told_after = shown_after(mentions, ref) and ref.cut is None
+    if (ref.start in taken or set_aside(mentions, ref)) and not (
+        told_after and _which_is(mentions, ref)
     ):
         return None
     lead = leads.before(ref.start)
@@ -108,7 +42,7 @@ def numbered_turn(
     elif (
         not (
             lead.at_head
-            or shown_after
+            or told_after
             or lead.shown
             or lead.came_back
             or lead.numbered
@@ -138,60 +72,6 @@ def numbered_turn(
     )
 
 
-def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
-    """The turn that a name makes: only where the plant is plainly shown."""
-    if ref.start in taken or _set_aside(mentions, ref):
-        return None
-    lead = leads.before(ref.start)
-    talk = mentions.talk
-    rest = talk.texts[ref.end : ref.end + 1]
-    marked = bool(talk.tokens[ref.end - 1].mark)
-    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with", "by"):
-        return None
-    if rest == ("by",) and not marked and mentions.refs_in(ref.end + 1, ref.end + 3):
-        return None
-    before = [
-        t
-        for t in talk.texts[max(0, ref.start - 3) : ref.start]
-        if t not in ("the", "my", "old", "a")
-    ]
-    if before[-1:] and before[-1] in _PREPOSITIONS and not lead.came_back:
-        return None
-    if rest == ("with",) and not marked and not lead.moved:
-        return None
-    if rest == ("and",) and not marked and mentions.ref_at(ref.end + 1) is not None:
-        return None
-    sentence = talk.sentence(ref.start)
-    heads = sentence[0] == lead.start
-    bought = heads and bool(
-        mentions.vocabulary.cues["bought"].find(
-            talk.texts, sentence[0], min(sentence[1], ref.end + 14)
-        )
-    )
-    next_up = heads and _shown_after(mentions, ref) and rest != ("now",)
-    moved = lead.moved or leads.moved_before(ref.start)
-    if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):
-        return None
-    if leads.compared(ref.start) and not lead.shown:
-        return None
-    known = mentions.numbers.seedlings
-    number = next((s.number for s in known.values() if s.name == ref.title), None)
-    plant = (
-        Plant(kind=PlantKind.SEEDLING, number=number, on_record=True)
-        if number
-        else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
-    )
-    return Turn(
-        at=opening(mentions, leads, lead, ref.start),
-        said=ref.start,
-        plant=plant,
-        score=round(ref.score * 0.92, 3),
-        rule="a named plant shown",
-        runner_up=ref.runner_up,
-        runner_up_score=ref.runner_up_score,
-    )
-
-
 _SPELT_AGAIN = 8
 
 
@@ -212,26 +92,8 @@ def _is_kin(mentions: Mentions, ref: Ref) -> bool:
     return rest[:2] in (("is", "its"), ("'s", "its")) and rest[2:] != () and rest[2] in kin
 
 
-def _set_aside(mentions: Mentions, ref: Ref) -> bool:
-    """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
-    texts = mentions.talk.texts
-    for scope in mentions.scopes.by_token[ref.start]:
-        if scope.habit is Habit.DENIAL:
-            between = texts[scope.cue + 1 : ref.start]
-            if all(t in _SMALL or t == "not" for t in between):
-                return True
-        elif scope.habit in UNSAID and (mentions.talk.punctuated or ref.start - scope.cue <= 6):
-            return True
-    return False
-
-
 def _which_is(mentions: Mentions, ref: Ref) -> bool:
     return mentions.talk.texts[ref.end : ref.end + 3] == ("which", "is", "this")
-
-
-def _shown_after(mentions: Mentions, ref: Ref) -> bool:
-    rest = mentions.talk.texts[ref.end : ref.end + 3]
-    return any(rest[: len(words)] == words for words in _SHOWN_AFTER)
 
 
 def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> bool:
@@ -348,56 +210,3 @@ def _completed(
         if known is not None:
             return known.number, True
     return (tried[0], False) if tried else None
-
-
-def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
-    """Where the sentence begins that brings a plant in, if that is near."""
-    talk = mentions.talk
-    start = talk.sentence(lead.start)[0]
-    if talk.punctuated:
-        return start if lead.start - start <= _LONG_OPENING else lead.start
-    told = min(leads.told_before(lead.start), lead.start)
-    if told > start and lead.any:
-        return lead.start
-    start = max(start, told)
-    if not lead.any and not lead.shown and lead.start - start > 2:
-        return lead.start
-    if lead.start - start <= _SHORT_OPENING:
-        return _with_places(mentions, leads, start)
-    for i in range(lead.start, max(start, said - _FAR_OPENING), -1):
-        if talk.texts[i - 1] in _OPENERS and talk.texts[i] in _OPENED:
-            return i - 1
-    return lead.start
-
-
-_PLACE_WORDS = frozenset(
-    {
-        "side",
-        "along",
-        "behind",
-        "beside",
-        "next",
-        "end",
-        "down",
-        "further",
-        "corner",
-        "sister",
-        "brother",
-        "batch",
-        "over",
-    }
-)
-_PLACE_REACH = 13
-
-
-def _with_places(mentions: Mentions, leads: LeadIns, start: int) -> int:
-    """The statement before too, where it only says where to look ("on the other side")."""
-    talk = mentions.talk
-    if start == 0:
-        return start
-    before, _ = talk.sentence(start - 1)
-    words = set(talk.texts[before:start])
-    told = leads.told_before(start)
-    if start - before <= _PLACE_REACH and before >= told and words & _PLACE_WORDS:
-        return before
-    return start

@@ -12,7 +12,8 @@ from dataclasses import replace
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import lead_ins
 from diary.linking.likeness import Likeness
-from diary.linking.numbered import named_turn, numbered_turn
+from diary.linking.named import named_turn
+from diary.linking.numbered import numbered_turn
 from diary.linking.statement import Statement
 from diary.linking.unnumbered import came_back, moved_on, unlabelled
 from diary.linking.walk import Turn, Walk, telling_words

@@ -14,6 +14,7 @@ from functools import cache, lru_cache
 from spacy.lang.en import English
 from spacy.tokenizer import Tokenizer
 
+from diary.reading.clause_starts import starts_clause
 from diary.speech.transcript import Transcript
 
 _NUMBER_WITH_UNIT = re.compile(
@@ -173,7 +174,7 @@ def tokenise(transcript: Transcript) -> Talk:
     stops = sum(1 for token in tokens if token.mark in (STOP, QUERY))
     punctuated = stops * _WORDS_PER_STOP >= len(tokens)
     texts = tuple(token.text for token in tokens)
-    fresh = [i for i in range(len(texts)) if _starts_clause(texts, i)]
+    fresh = [i for i in range(len(texts)) if starts_clause(texts, i)]
     hard = [i + 1 for i, token in enumerate(tokens) if token.mark in (STOP, QUERY)]
     commas = [i + 1 for i, token in enumerate(tokens) if token.mark == COMMA]
     sentence_cuts = hard if punctuated else sorted({*hard, *fresh})
@@ -194,171 +195,3 @@ def _marked(token: Token, mark: str) -> Token:
 def _spans(cuts: list[int], length: int) -> tuple[tuple[int, int], ...]:
     edges = [0, *[c for c in cuts if 0 < c < length], length]
     return tuple((a, b) for a, b in itertools.pairwise(edges) if b > a)
-
-
-# Where a clause begins without a mark: a subject and its verb, with the word that leads in.
-_LEADS = frozenset(
-    "and but so now right well oh then because cause except only okay ok anyway although though "
-    "while if when which um uh er plus yes no where whereas".split()
-)
-_SUBJECTS = frozenset(
-    "i it he she they we you that this there here these those who nobody everybody".split()
-)
-_VERBS = frozenset(
-    "'s 'm 've 'll 'd 're is was are were has had have will would can could do does did might must "
-    "should looks look goes opened got get put sowed paid make measured think wish want mean know "
-    "never stands opens flowers smells wants needs counted stays started came hangs grows makes "
-    "sits shows took reckon guess suppose bought saw might may lost gave".split()
-)
-_NOUNS = frozenset(
-    "flower flowers bloom blooms blume throat plant head heads leaf leaves bud buds "
-    "edge eye petals "
-    "truss stem stems foliage habit zone seed pollen mother father mum dad centre scent label "
-    "ground veins".split()
-)
-_DETERMINERS = frozenset("the its his her their each every".split())
-_HOLD_ON = frozenset(
-    "think say reckon suppose guess mean know see believe wish hope if which what that "
-    "as than like "
-    "because cause since when where while until till of on to in at for with from who and but so "
-    "how whether the a an".split()
-)
-
-
-# Openings that move the talk on: "next door is", "oh back to", "and last one for today".
-_OPENINGS = (
-    ("oh",),
-    ("okay",),
-    ("ok",),
-    ("anyway",),
-    ("then",),
-    ("next",),
-    ("and", "then"),
-    ("now", "then"),
-    ("last", "one"),
-    ("last", "up"),
-    ("and", "last"),
-    ("first", "up"),
-    ("so", "the"),
-    ("and", "the"),
-    ("then", "the"),
-    ("so", "first"),
-    ("so", "starting"),
-    ("so", "back"),
-    ("right", "then"),
-    ("and", "next"),
-    ("and", "down"),
-    ("and", "back"),
-    ("moving", "on"),
-    ("hang", "on"),
-    ("hold", "on"),
-    ("so", "next"),
-    ("and", "on"),
-    ("on", "to"),
-    ("all", "right"),
-    ("and", "over"),
-    ("and", "up"),
-    ("the", "one", "beside"),
-    ("the", "one", "behind"),
-    ("the", "one", "next"),
-    ("the", "one", "after"),
-    ("the", "one", "along"),
-    ("its", "neighbour"),
-    ("its", "neighbor"),
-    ("this", "one", "'s"),
-    ("that", "one", "'s"),
-    ("this", "one", "has"),
-    ("this", "one", "is"),
-    ("i", "counted"),
-    ("careful",),
-    ("let", "me"),
-    ("one", "more", "thing"),
-    ("very", "like"),
-    ("back", "to"),
-    ("and", "this", "one"),
-    ("who", "are"),
-    ("now", "the", "tag"),
-    ("now", "the", "label"),
-    ("oh", "and"),
-    ("hm",),
-    ("hmm",),
-    ("and", "that", "no"),
-    ("and", "that", "one"),
-    ("see", "this"),
-    ("so", "this"),
-    ("and", "this"),
-    ("now", "this"),
-    ("wait", "now"),
-    ("this", "one", "the"),
-    ("that", "there"),
-    ("so", "anyway"),
-    ("this", "fella"),
-    ("up", "on", "the"),
-    ("down", "on", "the"),
-    ("and", "behind"),
-    ("and", "beside"),
-    ("and", "one"),
-    ("now", "the"),
-    ("but", "the"),
-    ("and", "here"),
-    ("up", "on"),
-    ("down", "on"),
-)
-_NO_OPENING_AFTER = frozenset(
-    "the its his her very and so now right then back is 's was by up even only just "
-    "since until till about a my that well "
-    "i move moving went go going along straight with this over carry keep keeping get got".split()
-)
-# A description that begins right after a statement has been rounded off with "that" or "it".
-_DESCRIBING = frozenset(
-    "good lovely nice compact soft pail pale glossy zoned masses very proper semi "
-    "single quite white leaf flower leaves "
-    "variegated healthy clean nothing bit flower's really beautiful".split()
-)
-_ROUNDED_OFF = frozenset({"that", "it", "before", "all", "mind", "though", "anyway", "there"})
-_SEASONS = frozenset(
-    {"year", "season", "summer", "spring", "winter", "autumn", "time", "week", "month"}
-)
-_RANKED = frozenset(
-    {"first", "next", "last", "one", "other", "end", "mother", "father", "seed", "pollen"}
-)
-
-
-def _turns_on(texts: tuple[str, ...], at: int) -> bool:
-    if texts[at - 1] in _NO_OPENING_AFTER:
-        return False
-    if texts[at] == "last" and texts[at + 1 : at + 2] and texts[at + 1] in _SEASONS:
-        return texts[at + 2 : at + 3] != () and texts[at + 2] in _SUBJECTS
-    for words in _OPENINGS:
-        if texts[at : at + len(words)] == words:
-            return not (
-                words[-1] == "the" and texts[at + 2 : at + 3] and texts[at + 2] not in _RANKED
-            )
-    return False
-
-
-def _starts_clause(texts: tuple[str, ...], at: int) -> bool:
-    """Whether a new statement begins at the token, going by the words alone."""
-    if at == 0:
-        return False
-    if _turns_on(texts, at):
-        return True
-    if texts[at - 1] in _HOLD_ON:
-        return False
-    if texts[at] in _DESCRIBING and texts[at - 1] in _ROUNDED_OFF:
-        return True
-    if texts[at] == "looks" and texts[at - 1] not in _SUBJECTS | _NOUNS | _LEADS | {"one"}:
-        return True
-    i = at
-    while i < len(texts) and i - at < 2 and texts[i] in _LEADS:
-        i += 1
-    if i + 1 >= len(texts):
-        return False
-    if texts[i] in _SUBJECTS and texts[i + 1] in _VERBS:
-        return not (i == at and texts[at - 1] in _VERBS - {"is", "was", "know", "mean"})
-    return (
-        i + 2 < len(texts)
-        and texts[i] in _DETERMINERS
-        and texts[i + 1] in _NOUNS
-        and texts[i + 2] in _VERBS
-    )

@@ -8,7 +8,8 @@ are common practice.
 
 import pytest
 
-from diary.reading.seedling_numbers import find_numbers, number_system
+from diary.reading.number_system import number_system
+from diary.reading.seedling_numbers import find_numbers
 from diary.reading.vocabulary import load_vocabulary
 from tests.reading.said import on_record, talk
 

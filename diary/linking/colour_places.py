@@ -1,0 +1,266 @@
+"""The part of the plant that a colour stands beside: before it, after it, or in a phrase."""
+
+from dataclasses import dataclass
+
+from diary.linking.plant_parts import is_of_plant
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+
+# Words that may stand between a colour and the part it is the colour of.
+ADJECTIVES = frozenset(
+    "little tiny thin fine narrow broad wide bold big great large small clear neat "
+    "sharp wire heavy faint slight nice "
+    "lovely sort of kind and looking coloured colored shaded tinted edged good strong "
+    "central solid distinct soft round "
+    "single double frilly ruffled crinkly picotee smudgy smudged feathery star velvety "
+    "satin glossy old young opening "
+    "two top upper bottom lower wee dinky ragged real spidery blurred irregular even "
+    "proper whole fading".split()
+)
+
+
+_COPULA = frozenset(
+    "is are was 's 're were a an the more of nearly almost very really quite just sort "
+    "kind that what i'd i 'd call would "
+    "it it's come comes came out as in with by to all so rather practically pretty much "
+    "lovely nice been has have its "
+    "this such definitely properly proper real still always now on up and but or also "
+    "mostly absolutely nearest thing "
+    "to say um uh er well i think reckon suppose guess shading opening fading turning "
+    "goes going gone tinged washed "
+    "looks look looking nearer closer then only bit little about being another same "
+    "beautiful good gorgeous fine "
+    "plain simply just splashed stained painted touched edged veined flushed coming strong rather "
+    "somewhere between".split()
+)
+
+
+_PREPOSITIONS = frozenset(
+    "on in at to across along around round down over inside through up towards all both "
+    "from into".split()
+)
+
+
+_PREPOSITION_FILL = frozenset(
+    "the each every its all both of a just very lower upper middle right way inside "
+    "edges tips two bit end back ends same my top bottom tip face".split()
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Attached:
+    part: str
+    rule: str
+    score: float
+    start: int
+    end: int
+    on: tuple[str, ...] = ()
+
+
+def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
+    talk = mentions.talk
+    for part in mentions.parts_in(colour.end, colour.end + 5):
+        gap = range(colour.end, part.start)
+        if len(gap) > 3 or talk.between(colour.end - 1, part.start, (".", ",", "?")):
+            return None
+        if not all(talk.texts[i] in ADJECTIVES or _is_colour_word(mentions, i) for i in gap):
+            return None
+        if not is_of_plant(mentions, part):
+            return None
+        if "and" in talk.texts[colour.end : part.start] and not any(
+            _is_colour_word(mentions, i) for i in gap
+        ):
+            return None
+        follows = talk.texts[part.end : part.end + 1]
+        if talk.texts[part.end - 1].endswith("ed") and follows in (("with",), ("in",), ("by",)):
+            return None  # "apricot flushed with rose": the flush is rose
+        if follows == ("off",):
+            return None  # "pulled a couple of brown petals off"
+        on = petals_after(mentions, part.end)
+        return Attached(
+            part=part.label,
+            rule="a colour before its part",
+            score=0.96,
+            start=colour.start,
+            end=part.end,
+            on=on,
+        )
+    return None
+
+
+def _is_colour_word(mentions: Mentions, at: int) -> bool:
+    return any(at < c.end for c in mentions.colours_in(at - 5, at + 1))
+
+
+def petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
+    """The petals on which a marking lies: "blaze on both top petals"."""
+    for part in mentions.parts_in(at, at + 5):
+        petals = mentions.vocabulary.part_kinds[part.label] == "petals"
+        if petals and mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in _PREPOSITIONS:
+            return (part.label,)
+    return ()
+
+
+def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "a flash of maroon", "an edge in cream", "veined in cerise", "edged with white"."""
+    texts = mentions.talk.texts
+    i = colour.start
+    if i and texts[i - 1] in ("a", "an", "the", "pure"):
+        i -= 1
+    if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
+        for part in mentions.parts_in(i - 8, i - 1):
+            if part.end == i - 1 and not mentions.talk.tokens[part.end - 1].mark:
+                if texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
+                    return None
+                return Attached(
+                    part=part.label,
+                    rule="a part told with its colour",
+                    score=0.93,
+                    start=part.start,
+                    end=colour.end,
+                    on=petals_after(mentions, colour.end),
+                )
+    return None
+
+
+_NOTE_WORDS = 7
+
+
+def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "the upper petals are a deep burgundy", "a blotch on the top two, nearly black"."""
+    talk = mentions.talk
+    sentence, stop = talk.sentence(colour.start)
+    brief = talk.punctuated and stop - sentence <= _NOTE_WORDS  # "Petal edge, thin, white."
+    best: Attached | None = None
+    heads = [
+        p
+        for p in mentions.parts_in(sentence, colour.start)
+        if p.end <= colour.start and is_of_plant(mentions, p)
+    ]
+    for n in range(len(heads) - 1, -1, -1):
+        part = heads[n]
+        head, end = part, part.end
+        gap = list(range(end, colour.start))
+        if len(gap) > 9:
+            break
+        if not all(
+            talk.texts[i] in _COPULA or (brief and talk.texts[i] in ADJECTIVES) for i in gap
+        ):
+            break
+        gap_words = {talk.texts[i] for i in gap}
+        if {"with"} & gap_words and not ({"edged", "veined", "flushed", "tinged"} & gap_words):
+            break
+        if {"but", "and"} & gap_words and not ({"is", "'s", "are"} & gap_words):
+            break
+        if _has_new_subject(talk.texts[part.end : colour.start]):
+            break
+        if (
+            talk.between(part.end - 1, colour.start, (",",))
+            and mentions.vocabulary.part_kinds[part.label] == "organ"
+            and not ({"is", "'s", "are", "re"} & gap_words)
+            and part.label == "bloom"
+        ):
+            break
+        if n and talk.texts[heads[n - 1].end : part.start] in (
+            ("of", "the"),
+            ("of", "each"),
+            ("of", "its"),
+        ):
+            head = heads[n - 1]  # "the centre of the flower is cream"
+        elif n and mentions.vocabulary.part_kinds[part.label] != "marking":
+            before = heads[n - 1]
+            between = talk.texts[before.end : part.start]
+            if (
+                mentions.vocabulary.part_kinds[before.label] == "marking"
+                and between[:1]
+                and between[0] in _PREPOSITIONS
+                and len(between) <= 4
+            ):
+                head = before
+        if talk.texts[part.start - 1 : part.start] == ("no",) or any(
+            t in ("no", "without") for t in talk.texts[max(sentence, head.start - 2) : head.start]
+        ):
+            break
+        score = 0.94 if {"is", "'s", "are", "'re", "was"} & gap_words or len(gap) <= 1 else 0.86
+        best = Attached(
+            part=head.label,
+            rule="a colour after its part",
+            score=score,
+            start=head.start,
+            end=colour.end,
+            on=(part.label,) if head is not part else (),
+        )
+        break
+    return best
+
+
+def _has_new_subject(words: tuple[str, ...]) -> bool:
+    """Whether the words between begin a statement about the flower itself: ", it's a ..."."""
+    joined = list(words)
+    for i, word in enumerate(joined):
+        if (
+            word in ("it", "this", "he", "she")
+            and i + 1 < len(joined)
+            and joined[i + 1] in ("is", "'s")
+            and i > 0
+        ):
+            return not ({"call", "say"} & set(joined))
+    return False
+
+
+def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
+    talk, i = mentions.talk, colour.end
+    texts = talk.texts
+    if (
+        i < len(texts)
+        and texts[i] in ("all", "right", "just", "only", "nearly")
+        and not talk.tokens[colour.end - 1].mark
+    ):
+        i += 1
+    if i >= len(texts) or texts[i] not in _PREPOSITIONS or talk.tokens[i - 1].mark:
+        return None
+    j = i + 1
+    while j < len(texts) and j - i <= 4:
+        part = next(iter(mentions.parts_in(j, j + 1)), None)
+        if (
+            part is None
+            and texts[j] in ("bottom", "top")
+            and (
+                j + 1 == len(texts)
+                or talk.tokens[j].mark
+                or texts[j + 1] in ("same", "and", "with")
+            )
+        ):
+            name = "lower petals" if texts[j] == "bottom" else "upper petals"
+            return Attached(
+                part=name,
+                rule="a colour placed on a part",
+                score=0.9,
+                start=colour.start,
+                end=j + 1,
+            )
+        if part is not None:
+            if not is_of_plant(mentions, part):
+                return None
+            label = part.label
+            if label == "bloom" and texts[i] in ("on", "in", "to"):
+                return Attached(
+                    part="bloom",
+                    rule="a colour placed on a part",
+                    score=0.88,
+                    start=colour.start,
+                    end=part.end,
+                )
+            return Attached(
+                part=label,
+                rule="a colour placed on a part",
+                score=0.92,
+                start=colour.start,
+                end=part.end,
+            )
+        if texts[j] not in _PREPOSITION_FILL or talk.tokens[j].mark:
+            return None
+        j += 1
+    return None

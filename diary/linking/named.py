@@ -1,0 +1,70 @@
+"""Turning to a plant by its name: only where the plant itself is plainly shown."""
+
+from diary.linking.brought_in import set_aside, shown_after
+from diary.linking.document import Plant, PlantKind
+from diary.linking.lead_ins import LeadIns
+from diary.linking.openings import opening
+from diary.linking.walk import Turn
+from diary.reading.mentions import Mentions, Ref
+
+_NOT_AFTER_NAME = frozenset(
+    "'s crossed by times with as pollen selfed self seedling x cross and on had gave was "
+    "were carried threw".split()
+)
+
+
+_PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "than"})
+
+
+def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
+    """The turn that a name makes: only where the plant is plainly shown."""
+    if ref.start in taken or set_aside(mentions, ref):
+        return None
+    lead = leads.before(ref.start)
+    talk = mentions.talk
+    rest = talk.texts[ref.end : ref.end + 1]
+    marked = bool(talk.tokens[ref.end - 1].mark)
+    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with", "by"):
+        return None
+    if rest == ("by",) and not marked and mentions.refs_in(ref.end + 1, ref.end + 3):
+        return None
+    before = [
+        t
+        for t in talk.texts[max(0, ref.start - 3) : ref.start]
+        if t not in ("the", "my", "old", "a")
+    ]
+    if before[-1:] and before[-1] in _PREPOSITIONS and not lead.came_back:
+        return None
+    if rest == ("with",) and not marked and not lead.moved:
+        return None
+    if rest == ("and",) and not marked and mentions.ref_at(ref.end + 1) is not None:
+        return None
+    sentence = talk.sentence(ref.start)
+    heads = sentence[0] == lead.start
+    bought = heads and bool(
+        mentions.vocabulary.cues["bought"].find(
+            talk.texts, sentence[0], min(sentence[1], ref.end + 14)
+        )
+    )
+    next_up = heads and shown_after(mentions, ref) and rest != ("now",)
+    moved = lead.moved or leads.moved_before(ref.start)
+    if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):
+        return None
+    if leads.compared(ref.start) and not lead.shown:
+        return None
+    known = mentions.numbers.seedlings
+    number = next((s.number for s in known.values() if s.name == ref.title), None)
+    plant = (
+        Plant(kind=PlantKind.SEEDLING, number=number, on_record=True)
+        if number
+        else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
+    )
+    return Turn(
+        at=opening(mentions, leads, lead, ref.start),
+        said=ref.start,
+        plant=plant,
+        score=round(ref.score * 0.92, 3),
+        rule="a named plant shown",
+        runner_up=ref.runner_up,
+        runner_up_score=ref.runner_up_score,
+    )

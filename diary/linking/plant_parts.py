@@ -1,0 +1,65 @@
+"""Whether a word that can name a part is used of the plant: not "the edge of the pot"."""
+
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+
+def is_of_plant(mentions: Mentions, part: Found) -> bool:
+    """Not "the edge of the pot", "keep an eye on it", "a flower is open" counted one by one."""
+    texts = mentions.talk.texts
+    rest = texts[part.end : part.end + 3]
+    if (
+        rest[:2] in (("of", "the"), ("of", "my"), ("of", "this"))
+        and rest[2:3]
+        and rest[2]
+        in (
+            "pot",
+            "bench",
+            "bed",
+            "shelf",
+            "path",
+            "house",
+            "row",
+            "staging",
+            "greenhouse",
+            "tray",
+            "season",
+            "bunch",
+            "table",
+            "month",
+            "year",
+            "summer",
+            "frame",
+            "garden",
+            "line",
+            "day",
+            "world",
+        )
+    ):
+        return False
+    before = texts[max(0, part.start - 2) : part.start]
+    if part.label == "flush" and texts[part.start] == "blush":
+        return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
+    if part.label == "eye":
+        return not (
+            before[-1:] in (("my",), ("your",), ("our",), ("his",))
+            or (
+                (before[-1:] in (("an",), ("half",)) and rest[:1] in (("on",), ("out",)))
+                or (
+                    texts[max(0, part.start - 3) : part.start]
+                    and texts[part.start - 2] in ("keep", "keeping", "weather", "caught")
+                )
+            )
+        )
+    if (
+        part.label == "blotch"
+        and before[-1:] == ("a",)
+        and rest[:1] == ("on",)
+        and texts[max(0, part.start - 2)] == "not"
+    ):
+        return False
+    return not (
+        part.label == "base"
+        and texts[part.start : part.start + 1] == ("ground",)
+        and rest[:1] == ("floor",)
+    )

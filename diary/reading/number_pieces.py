@@ -1,0 +1,106 @@
+"""The pieces of a spoken number: digits, separators and letters, homophones among them."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diary.reading.numerals import ONES, TENS, whole
+from diary.reading.tokens import Talk
+
+ZERO = frozenset("oh o zero nought naught ought".split())
+
+
+SEPARATORS = frozenset("dash hyphen slash stroke dot point oblique minus".split())
+
+
+_LETTERS = {
+    "bee": "b",
+    "be": "b",
+    "see": "c",
+    "sea": "c",
+    "dee": "d",
+    "gee": "g",
+    "jay": "j",
+    "kay": "k",
+    "ess": "s",
+    "eff": "f",
+    "em": "m",
+    "en": "n",
+    "tee": "t",
+    "aitch": "h",
+    "pee": "p",
+    "ay": "a",
+    "ar": "r",
+    "cee": "c",
+}
+
+
+_HOMOPHONES = {"for": "4", "fore": "4", "to": "2", "too": "2", "won": "1", "ate": "8"}
+
+
+_TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-z]?$")
+
+
+_PIECE = re.compile(r"[a-z]+|\d+|[-/.]")
+
+
+_ORDINAL = re.compile(r"^\d+(st|nd|rd|th|s)$")
+
+
+_MOST_PIECES = 9
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    kind: str  # "digits", "split" (written digits that may be taken apart), "sep", "letter"
+    text: str
+    end: int
+    guess: bool = False  # a homophone
+
+
+def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
+    """The pieces of a number that begins at the token; stops at the first other word."""
+    texts, i, count = talk.texts, at, 0
+    while i < len(texts) and count < _MOST_PIECES:
+        if i > at and talk.tokens[i - 1].mark in (".", "?"):
+            return
+        text = texts[i]
+        count += 1
+        if text.isdecimal():
+            yield Piece("split" if len(text) > 2 else "digits", text, i + 1)
+            i += 1
+        elif _TOKEN.match(text) and not _ORDINAL.match(text):
+            for part in _PIECE.findall(text):
+                kind = "digits" if part.isdecimal() else "letter" if part.isalpha() else "sep"
+                split = kind == "digits" and len(part) > 2 and not re.search(r"[-/.]", text)
+                yield Piece("split" if split else kind, part, i + 1)
+            i += 1
+        elif text in ("double", "triple") and i + 1 < len(texts):
+            digit = "0" if texts[i + 1] in ZERO else str(ONES.get(texts[i + 1], ""))
+            if len(digit) != 1:
+                return
+            yield Piece("digits", digit * (2 if text == "double" else 3), i + 2)
+            i += 2
+        elif text in ZERO and (i > at or (i + 1 < len(texts) and texts[i + 1] in ONES)):
+            yield Piece("digits", "0", i + 1)
+            i += 1
+        elif text in ONES or text in TENS:
+            apart = bool(talk.tokens[i].mark)  # "thirty, three-oh" is no thirty-three
+            number = whole(texts[: i + 1] if apart else texts, i)
+            assert number is not None
+            yield Piece("digits", str(int(number.value)), number.end)
+            i = number.end
+        elif text in SEPARATORS and i > at:
+            yield Piece("sep", "-", i + 1)
+            i += 1
+        elif (len(text) == 1 and text.isalpha()) or (i > at and text in _LETTERS):
+            guess = text in _LETTERS or (
+                text == "a" and not talk.tokens[i].capital and talk.punctuated
+            )
+            yield Piece("letter", _LETTERS.get(text, text), i + 1, guess)
+            i += 1
+        elif i > at and text in _HOMOPHONES:
+            yield Piece("digits", _HOMOPHONES[text], i + 1, True)
+            i += 1
+        else:
+            return
