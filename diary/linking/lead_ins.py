@@ -99,7 +99,7 @@ class LeadIns:
         sentence = talk.sentence(at)[0]
         clause = talk.clause(at)[0]
         shown = (any(w in _SHOW_VERBS for w in words) and any(k == "intro" for k in kinds)) or (
-            talk.texts[at - 1 : at] in (("is",), ("'s",)) and not talk.tokens[at - 1].mark
+            talk.texts[at - 1 : at] in (("is",), ("'s",), ("its",)) and not talk.tokens[at - 1].mark
         )
         return LeadIn(
             start=start,

@@ -38,7 +38,7 @@ _LETTERS = {
 _HOMOPHONES = {"for": "4", "fore": "4", "to": "2", "too": "2", "won": "1", "ate": "8"}
 
 
-_TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-z]?$")
+_TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-rt-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-rt-z]?$")
 
 
 _PIECE = re.compile(r"[a-z]+|\d+|[-/.]")
@@ -58,12 +58,24 @@ class Piece:
     guess: bool = False  # a homophone
 
 
+# Letters by name that begin no ordinary words of talk: "bee nineteen" is B19, "be six" nothing.
+_PREFIX_NAMES = frozenset("bee dee gee jay kay ess eff em en tee aitch pee cee".split())
+
+
+def _spells_prefix(texts: tuple[str, ...], at: int) -> bool:
+    """Whether a letter's name stands right before digits."""
+    after = texts[at + 1] if at + 1 < len(texts) else ""
+    return texts[at] in _PREFIX_NAMES and (after.isdecimal() or after in ONES or after in TENS)
+
+
 def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
     """The pieces of a number that begins at the token; stops at the first other word."""
     texts, i, count = talk.texts, at, 0
     while i < len(texts) and count < _MOST_PIECES:
         if i > at and talk.tokens[i - 1].mark in (".", "?"):
             return
+        if i > at and talk.tokens[i - 1].mark == "," and re.search(r"[-/.]", texts[i - 1]):
+            return  # "71.3, 71": the number was whole before the comma
         text = texts[i]
         count += 1
         if text.isdecimal():
@@ -93,7 +105,9 @@ def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
         elif text in SEPARATORS and i > at:
             yield Piece("sep", "-", i + 1)
             i += 1
-        elif (len(text) == 1 and text.isalpha()) or (i > at and text in _LETTERS):
+        elif (len(text) == 1 and text.isalpha()) or (
+            text in _LETTERS and (i > at or _spells_prefix(texts, i))
+        ):
             guess = text in _LETTERS or (
                 text == "a" and not talk.tokens[i].capital and talk.punctuated
             )

@@ -37,6 +37,16 @@ def find_numbers(
     return tuple(found)
 
 
+def _without_echo(pieces: list[Piece], system: NumberSystem) -> list[Piece]:
+    """ "29-14-14": the last part said again, where numbers have fewer parts."""
+    digits = [p for p in pieces if p.kind != "sep"]
+    most = max(shape.groups for shape in system.shapes)
+    written = len(pieces) == 5 and pieces[0].end == pieces[-1].end and len(digits) == 3
+    if written and most < 3 and digits[-1].text == digits[-2].text:
+        return pieces[:3]
+    return pieces
+
+
 def _number_at(
     talk: Talk, at: int, system: NumberSystem, vocabulary: Vocabulary
 ) -> NumberHeard | None:
@@ -56,7 +66,7 @@ def _number_at(
         follows = texts[at + 1] if at + 1 < len(texts) else ""
         if talk.tokens[at].mark or (follows not in ZERO and follows not in ONES):
             return None
-    pieces = list(pieces_from(talk, at))
+    pieces = _without_echo(list(pieces_from(talk, at)), system)
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
     candidates: list[NumberHeard] = []
