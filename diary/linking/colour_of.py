@@ -20,7 +20,6 @@ from diary.linking.statement import Statement
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 
-_OF = frozenset({"of"})
 _SUBJECT_BREAK = frozenset(
     {
         "it",

@@ -125,6 +125,8 @@ def _noun_after(mentions: Mentions, length: Length) -> str:
         return ""
     for skip in (0, 1):
         i = length.end + skip
+        if mentions.talk.between(length.end - 1, i, (".", ",", "?")):
+            break
         if skip and not (
             i - 1 < len(texts)
             and (

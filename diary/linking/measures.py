@@ -1,9 +1,7 @@
-"""What a length is the length of, and which of several lengths holds.
+"""Which of several lengths holds, and what a coin beside the bloom says of its size.
 
-"fifty-five millimetres across" is the bloom, "thirty centimetres tall" the plant, "the
-head's about nine" takes its unit from the length before. A length taken back ("five, no,
-four and a half") is dropped; of one size in two units the metric figure wins. A pot, a cane
-or rain has no size here, and "a centimetre taller" is no measurement.
+A length taken back ("five, no, four and a half") is dropped; of one size in two units the
+metric figure wins. A coin held beside the bloom is a hedged size.
 """
 
 from dataclasses import replace
@@ -14,7 +12,6 @@ from diary.linking.statement import Statement
 from diary.linking.unsaid_units import without_unit
 from diary.reading.mentions import Mentions
 
-_POT_BEFORE = frozenset({"in", "into", "to", "a", "an", "its", "that", "the", "up"})
 _SAME_SIZE_WORDS = 16
 
 
@@ -96,16 +93,6 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
         else:
             kept.append(m)
     return kept
-
-
-_NEXT_BREATH = 9
-
-
-def _more_exact(first: Measured, second: Measured) -> bool:
-    """ "six centimetres, sixty-three millimetres to be exact": said again, in the finer unit."""
-    near = second.length.start - first.length.end <= _NEXT_BREATH
-    alike = 0.88 <= second.length.mm / max(first.length.mm, 0.1) <= 1.12
-    return near and alike and second.length.unit_said
 
 
 def _no_noun(mentions: Mentions, between: range) -> bool:

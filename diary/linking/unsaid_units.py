@@ -30,7 +30,6 @@ def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
             if any(j in taken for j in range(amount.start, amount.end)):
                 break
             after = vocabulary.dimensions.at(talk.texts, amount.end)
-            talk.texts[max(0, i - 4) : i]
             corrected = (
                 any(e in repairs for e in range(max(previous.end + 1, i - 1), i + 1))
                 and i - previous.end <= 7

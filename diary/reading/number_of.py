@@ -8,6 +8,11 @@ from diary.reading.number_system import NEAR_RECORD, ON_RECORD, PLAUSIBLE, Numbe
 from diary.reading.numerals import ONES, TENS, whole
 from diary.reading.tokens import Talk
 
+_COUNTED = frozenset(
+    "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was"
+    " came".split()
+)
+
 
 def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     """ "number 14 of the 23s", "number 24 of 23", "plant three of cross six"."""
@@ -51,6 +56,8 @@ def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     lead, end = _batch(texts, j)
     if lead is None or (serial.value == 1 and i == at):
         return None
+    if i == at and texts[end : end + 1] and texts[end] in _COUNTED:
+        return None  # "8 of the 20 seeds"
     best: NumberHeard | None = None
     for shape in system.shapes:
         if shape.groups != 2 or shape.suffixed:
