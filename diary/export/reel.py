@@ -12,6 +12,7 @@ from pathlib import Path
 
 from diary.errors import Cancelled, MediaError, NotFound
 from diary.export.captions import Cue, cues
+from diary.export.reel_shot import Shot
 from diary.records.pages import plant_page
 from diary.records.record import RecordClip
 from diary.records.recordings import locate, recording, transcript
@@ -20,22 +21,6 @@ from diary.speech.transcript import Transcript
 
 _MARGIN_MS = 300  # before and after a clip, so that no word is cut
 _CAPTION_LEAST_MS = 1
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shot:
-    """One stretch of one recording, what it shows, and its captions on the shot's own clock."""
-
-    path: Path
-    start_ms: int
-    end_ms: int
-    title: str
-    captions: tuple[Cue, ...] = ()
-
-    @property
-    def length_ms(self) -> int:
-        """How long it lasts."""
-        return self.end_ms - self.start_ms
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,7 +13,7 @@ import numpy.typing as npt
 
 from diary.errors import MediaError
 from diary.export.fonts import font_files
-from diary.export.reel import Shot
+from diary.export.reel_shot import Shot
 from diary.media.opening import opened
 from diary.media.upright import quarter_turns
 

@@ -12,7 +12,8 @@ from PIL import Image
 
 from diary.errors import Cancelled, MediaError
 from diary.export.captions import Cue
-from diary.export.reel import Shot, make_reel, reel_captions
+from diary.export.reel import make_reel, reel_captions
+from diary.export.reel_shot import Shot
 from diary.media.stills import sharpest_still
 
 RATE = 48_000
