@@ -4,6 +4,7 @@ A folder of the breeder's own may hold files of the same names: their keys are l
 the shipped ones, top-level key by key.
 """
 
+import re
 import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
@@ -84,7 +85,8 @@ def load_vocabulary(folder: Path | None = None) -> Vocabulary:
 
 @lru_cache(maxsize=4)
 def _load(folder: Path | None) -> Vocabulary:
-    data = {name: _table(name, folder) for name in _FILES}
+    classes = {name: "|".join(words) for name, words in _table("classes", folder).items()}
+    data = {name: _with_classes(_table(name, folder), classes, f"{name}.toml") for name in _FILES}
     colours, parts, traits = data["colours"], data["parts"], data["traits"]
     for part, entry in parts.items():
         if entry.get("kind") not in _KINDS:
@@ -110,6 +112,7 @@ def _load(folder: Path | None) -> Vocabulary:
         for system in ("metric", "imperial")
         for name, entry in data["units"][system].items()
     }
+    it = classes["it"]
     cues, counts, decisions = data["cues"], data["counts"], data["decisions"]
     counted = {k: v for k, v in counts.items() if "nouns" in v}
     return Vocabulary(
@@ -143,10 +146,10 @@ def _load(folder: Path | None) -> Vocabulary:
         cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),
         sown=_book({"sown": counts["seeds"]["sown"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
-        decisions=_book({name: _any_it(entry["said"]) for name, entry in decisions.items()}),
+        decisions=_book({name: _any_it(entry["said"], it) for name, entry in decisions.items()}),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
         decisions_never=_book(
-            {name: _any_it(entry.get("never", ())) for name, entry in decisions.items()}
+            {name: _any_it(entry.get("never", ()), it) for name, entry in decisions.items()}
         ),
         cues={
             habit: _book({habit: [*entry.get("said", ()), *entry.get("reversed", ())]})
@@ -168,12 +171,27 @@ def _load(folder: Path | None) -> Vocabulary:
     )
 
 
-_IT = "it|that|this|him|her|them|these|those|that_one|this_one"
-
-
-def _any_it(said: Iterable[str]) -> list[str]:
+def _any_it(said: Iterable[str], it: str) -> list[str]:
     """The phrases of decisions, where a lone "it" stands for any word that points at a plant."""
-    return [" ".join(_IT if word == "it" else word for word in phrase.split()) for phrase in said]
+    return [" ".join(it if word == "it" else word for word in phrase.split()) for phrase in said]
+
+
+def _with_classes(value: Any, classes: Mapping[str, str], where: str) -> Any:
+    """The entry with each "<class>" replaced by its words as alternatives."""
+    if isinstance(value, dict):
+        return {
+            key: _with_classes(inner, classes, f"{where}.{key}") for key, inner in value.items()
+        }
+    if isinstance(value, list):
+        return [_with_classes(inner, classes, where) for inner in value]
+    if not isinstance(value, str):
+        return value
+    try:
+        return re.sub(r"<(\w+)>", lambda named: classes[named[1]], value)
+    except KeyError as missing:
+        raise VocabularyError(
+            f"{where}: no class {missing} in classes.toml: '{value}'. Add it there, or mend it."
+        ) from missing
 
 
 def _book(by_label: Mapping[str, Any]) -> PhraseBook:

@@ -48,3 +48,17 @@ def test_a_mistake_is_told_with_file_and_key(
     (tmp_path / name).write_text(text, encoding="utf-8")
     with pytest.raises(VocabularyError, match=message):
         load_vocabulary(tmp_path)
+
+
+def test_a_class_of_words_stands_in_a_phrase(tmp_path: Path) -> None:
+    (tmp_path / "classes.toml").write_text('heap = ["heap", "compost_heap"]\nit = ["it"]\n')
+    (tmp_path / "decisions.toml").write_text('[discard]\nsaid = ["on the <heap>"]\n')
+    book = load_vocabulary(tmp_path).decisions
+    assert [f.label for f in book.find("on the compost heap with it".split())] == ["discard"]
+    assert not book.find("on the bench with it".split())
+
+
+def test_a_class_that_is_missing_is_named(tmp_path: Path) -> None:
+    (tmp_path / "decisions.toml").write_text('[discard]\nsaid = ["on the <hoop>"]\n')
+    with pytest.raises(VocabularyError, match=r"decisions\.toml\.discard\.said: no class 'hoop'"):
+        load_vocabulary(tmp_path)
