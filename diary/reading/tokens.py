@@ -77,7 +77,7 @@ class Talk:
 
     def between(self, start: int, end: int, wanted: Sequence[str]) -> bool:
         """Whether a mark of `wanted` stands after one of the tokens start..end-1."""
-        return any(self.tokens[i].mark in wanted for i in range(max(start, 0), end))
+        return any(token.mark in wanted for token in self.tokens[max(start, 0) : max(end, 0)])
 
 
 def _reaching(

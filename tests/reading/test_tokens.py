@@ -55,3 +55,8 @@ def test_every_token_knows_its_word() -> None:
 
 def test_no_words_no_tokens() -> None:
     assert talk("").tokens == ()
+
+
+def test_marks_are_looked_for_past_the_last_word_as_well() -> None:
+    heard = talk("Forty millimetres.")
+    assert heard.between(1, 5, (".",)) and not heard.between(0, 1, (".",))
