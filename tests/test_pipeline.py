@@ -208,9 +208,6 @@ def test_sound_with_captions_beside_it(store: Store, tmp_path: Path) -> None:
     assert transcript(store, one.id).text.startswith("First up is 23-04")
 
 
-@pytest.mark.xfail(
-    reason="with these two names and two numbers as hints, recognition loses the first sentence"
-)
 def test_names_on_record_cost_no_words(store: Store) -> None:
     for name in ("Tansy Wharf", "Wexholt Plum"):
         save_named_plant(store, NamedPlant(name=name))

@@ -1,13 +1,13 @@
 """The door to faster-whisper: a window of sound in, words with times and probabilities out.
 
 Windows are decoded by themselves: no text of earlier windows is fed in, so an error cannot
-spread, and the windows of a block can be decoded in pairs. Nothing is sampled: where a first
+spread, and two windows can be decoded side by side, each on half the cores: less waiting for
+each other than all cores on one. Nothing is sampled: where a first
 reading fails its checks, other readings are searched in a fixed order, so that the same sound
 gives the same words.
 """
 
 import os
-import zlib
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -17,37 +17,18 @@ import numpy as np
 import numpy.typing as npt
 
 from diary.errors import ModelError
-from diary.speech.settings import Effort, SpeechSettings
+from diary.speech.heard import Heard, RawWord, repeats, skips
+from diary.speech.settings import RATE, Effort, SpeechSettings
 
 Sound = npt.NDArray[np.float32]
 
 _FRAMES = 3000  # mel frames of one window, 10 ms each
-_MOST_REPETITIVE = 2.4  # zlib ratio of the text; Whisper paper (2212.04356), section 4.5
+_MOST_TOKENS = 448  # of prompt and text together: the decoder's own limit
 _LEAST_LOGPROB = -1.0  # mean log probability of a token; same
 _NO_SPEECH = 0.6  # probability that nobody speaks; same
 # Measured with hints on six scripts: beam 5 WER .0414, beam 2 .0438, at 1.4 times the decoding.
 _BEAM = {Effort.DRAFT: 1, Effort.NORMAL: 3, Effort.CAREFUL: 5}
-_BATCH = 2  # windows decoded together: 4 is no quicker on two cores and takes 180 MB more
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class RawWord:
-    """A word as the engine gives it: seconds from the start of the window's sound."""
-
-    text: str
-    start: float
-    end: float
-    probability: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Heard:
-    """One reading of a window. `score` is the mean log probability of its tokens."""
-
-    words: tuple[RawWord, ...]
-    score: float
-    no_speech: float
-    repetitive: bool
+_SIDE_BY_SIDE = 2  # windows heard at once; more would take 100 MB each
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,8 +46,18 @@ class _Reading:
         return self.repetitive or (self.score < _LEAST_LOGPROB and self.no_speech <= _NO_SPEECH)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Window:
+    """What the encoder made of a window's sound, which lasted so many seconds."""
+
+    encoded: Any
+    seconds: float
+
+
 class Engine:
-    """A loaded model. Not for use by several threads at once."""
+    """A loaded model. `at_once` says how many threads gain by using it together."""
+
+    at_once = _SIDE_BY_SIDE
 
     def __init__(self, folder: Path, settings: SpeechSettings) -> None:
         os.environ["HF_HUB_OFFLINE"] = "1"  # before the import: nothing may ask the network
@@ -79,7 +70,8 @@ class Engine:
                 str(folder),
                 device="cpu",
                 compute_type="int8",
-                cpu_threads=settings.threads,
+                cpu_threads=max(1, settings.threads // _SIDE_BY_SIDE),
+                num_workers=_SIDE_BY_SIDE,
                 local_files_only=True,
             )
         except Exception as error:  # the engine raises RuntimeError, ValueError and OSError
@@ -94,112 +86,91 @@ class Engine:
         self._suppressed = suppressed(self.tokenizer, [-1])
         self._beam = _BEAM[settings.effort]
 
-    @property
-    def batch(self) -> int:
-        """How many windows to hand in at once."""
-        return _BATCH
-
     def count_tokens(self, text: str) -> int:
         """How many tokens the model's tokenizer makes of a text."""
         return len(self.tokenizer.encode(text))
 
-    def hear(self, sounds: Sequence[Sound], *, hint: str = "") -> tuple[Heard, ...]:
-        """Read each window of at most 30 s, with `hint` as text that may have come before."""
-        encoded = self.encode(sounds)
-        if self._language is None:
-            self._guess_language(encoded)
-        prompt = self._prompt(hint)
-        results = self._generate(encoded, [prompt] * len(sounds), beam=self._beam)
-        readings = []
-        for number, result in enumerate(results):
-            reading = self._reading(result)
-            if reading.failed:
-                reading = self._another(sounds[number], hint, reading)
-            readings.append(reading)
-        aligned = self.align(
-            encoded, [reading.tokens for reading in readings], [len(sound) for sound in sounds]
-        )
-        return tuple(
-            Heard(
-                words=words,
-                score=reading.score,
-                no_speech=reading.no_speech,
-                repetitive=reading.repetitive,
-            )
-            for words, reading in zip(aligned, readings, strict=True)
-        )
-
-    def encode(self, sounds: Sequence[Sound]) -> Any:
-        """The encoder's output for the windows, to be read or scored several times."""
-        from ctranslate2 import StorageView
+    def encode(self, sound: Sound) -> Window:
+        """A window of at most 30 s, made ready to be read several times."""
         from faster_whisper.audio import pad_or_trim
 
         trim: Any = pad_or_trim
-        # One at a time: the encoder's scratch space for two is 70 MB more, and no quicker.
-        outputs = [
-            np.array(self._model.encode(trim(self._model.feature_extractor(sound)[..., :_FRAMES])))
-            for sound in sounds
-        ]
-        return StorageView.from_array(np.concatenate(outputs))
+        features = trim(self._model.feature_extractor(sound)[..., :_FRAMES])
+        return Window(encoded=self._model.encode(features), seconds=len(sound) / RATE)
 
-    def align(
-        self, encoded: Any, tokens: Sequence[Sequence[int]], lengths: Sequence[int]
-    ) -> tuple[tuple[RawWord, ...], ...]:
-        """Times and probabilities for given texts of the windows (`lengths` in samples)."""
-        frames = [min(_FRAMES, max(2, length // 160)) for length in lengths]
-        found: list[tuple[RawWord, ...]] = []
-        if not any(tokens):
-            return tuple(() for _ in tokens)
-        rows = self._model.find_alignment(
-            self.tokenizer, [list(text) for text in tokens], encoded, frames
+    def hear(self, window: Window, *, hint: str = "", quick: bool = False) -> Heard:
+        """Read a window, with `hint` as text that may have come before.
+
+        `quick` takes the likeliest word at each step: enough where only a name is looked for.
+        """
+        tokenizer = self._tokenizer_of(window)
+        reading = self._read(window, tokenizer, hint, beam=1 if quick else self._beam)
+        if reading.failed:
+            reading = self._another(window, tokenizer, hint, reading)
+        heard = self._timed(window, tokenizer, reading, hinted=bool(hint))
+        if hint and not quick and skips(heard.words, length=window.seconds):
+            return self._without_hint(window, tokenizer, heard)
+        return heard
+
+    def _without_hint(self, window: Window, tokenizer: Any, first: Heard) -> Heard:
+        """The reading without the hint, if that has the words that the first left out."""
+        reading = self._read(window, tokenizer, "", beam=self._beam)
+        second = self._timed(window, tokenizer, reading, hinted=False)
+        fuller = len(second.words) > len(first.words) and not second.repetitive
+        return second if fuller and not skips(second.words, length=window.seconds) else first
+
+    def _timed(self, window: Window, tokenizer: Any, reading: _Reading, *, hinted: bool) -> Heard:
+        words: tuple[RawWord, ...] = ()
+        if reading.tokens:
+            frames = min(_FRAMES, max(2, round(window.seconds * 100)))
+            (row,) = self._model.find_alignment(
+                tokenizer, [reading.tokens], window.encoded, [frames]
+            )
+            words = _whole_words(row)
+        return Heard(
+            words=words,
+            score=reading.score,
+            no_speech=reading.no_speech,
+            repetitive=reading.repetitive,
+            hinted=hinted,
         )
-        for row in rows:
-            found.append(_whole_words(row))
-        return tuple(found)
 
-    def _prompt(self, hint: str) -> list[int]:
-        tokenizer = self.tokenizer
+    def _read(
+        self, window: Window, tokenizer: Any, hint: str, *, beam: int, **options: Any
+    ) -> _Reading:
+        """The best text of a search; with time stamps where `options` limit them."""
         before = [tokenizer.sot_prev, *tokenizer.encode(" " + hint)] if hint else []
-        return [*before, *tokenizer.sot_sequence, tokenizer.no_timestamps]
-
-    def _generate(
-        self, encoded: Any, prompts: list[list[int]], *, beam: int, **options: Any
-    ) -> Any:
-        return self._model.model.generate(
-            encoded,
-            prompts,
+        timed = "max_initial_timestamp_index" in options
+        end = () if timed else (tokenizer.no_timestamps,)
+        (result,) = self._model.model.generate(
+            window.encoded,
+            [[*before, *tokenizer.sot_sequence, *end]],
             beam_size=beam,
-            max_length=448,
+            max_length=_MOST_TOKENS,
             return_scores=True,
             return_no_speech_prob=True,
             suppress_blank=True,
             suppress_tokens=self._suppressed,
             **options,
         )
-
-    def _reading(self, result: Any) -> _Reading:
-        tokens = [token for token in result.sequences_ids[0] if token < self.tokenizer.eot]
+        tokens = [token for token in result.sequences_ids[0] if token < tokenizer.eot]
         # The engine's score is already divided by the length (length_penalty 1).
         count = len(result.sequences_ids[0])
-        text = self.tokenizer.decode(tokens).strip().encode()
         return _Reading(
             tokens=tokens,
             score=result.scores[0] * count / (count + 1),
             no_speech=result.no_speech_prob,
-            repetitive=bool(text) and len(text) / len(zlib.compress(text)) > _MOST_REPETITIVE,
+            repetitive=repeats(tokenizer.decode(tokens).strip()),
         )
 
-    def _another(self, sound: Sound, hint: str, first: _Reading) -> _Reading:
+    def _another(self, window: Window, tokenizer: Any, hint: str, first: _Reading) -> _Reading:
         """Other readings of a window that failed, in a fixed order: the first good or the best."""
-        encoded = self.encode([sound])
-        timed = self._prompt(hint)[:-1]  # with time stamps: breaks most loops
         readings = [first]
-        for prompt, options in (
-            (timed, {"max_initial_timestamp_index": 50}),
-            (self._prompt(""), {"no_repeat_ngram_size": 5}),
+        for before, options in (
+            (hint, {"max_initial_timestamp_index": 50}),  # time stamps break most loops
+            ("", {"no_repeat_ngram_size": 5}),
         ):
-            result = self._generate(encoded, [prompt], beam=5, **options)[0]
-            reading = self._reading(result)
+            reading = self._read(window, tokenizer, before, beam=5, **options)
             if not reading.failed:
                 return reading
             readings.append(reading)
@@ -213,9 +184,12 @@ class Engine:
             language=language,
         )
 
-    def _guess_language(self, encoded: Any) -> None:
-        best = self._model.model.detect_language(encoded)[0][0][0]
-        self.tokenizer = self._tokenizer_for(best.strip("<|>"))
+    def _tokenizer_of(self, window: Window) -> Any:
+        """That of the language asked for, else of the one that the window seems to be in."""
+        if self._language:
+            return self.tokenizer
+        best = self._model.model.detect_language(window.encoded)[0][0][0]
+        return self._tokenizer_for(best.strip("<|>"))
 
 
 def _whole_words(row: Sequence[dict[str, Any]]) -> tuple[RawWord, ...]:

@@ -5,7 +5,9 @@ hints alone, so that a run that goes on at a block equals one that was never int
 """
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import pairwise
 
 import numpy as np
@@ -13,8 +15,9 @@ import numpy.typing as npt
 
 from diary.speech.block import Block, Dropped, Swap
 from diary.speech.cutting import BLOCK, Span, Window, block_end, clamp, windows
-from diary.speech.engine import Engine, Heard
+from diary.speech.engine import Engine
 from diary.speech.filters import segments, sift, without_doubles
+from diary.speech.heard import Heard
 from diary.speech.hints import NO_HINTS, Hints
 from diary.speech.prompting import SAID_BEFORE, prompt_text
 from diary.speech.second_look import candidates, suspects, weigh
@@ -88,28 +91,20 @@ def listen(
     dropped: list[Dropped] = []
     swaps: list[Swap] = []
     looks = windows(stretch.speech)
-    for first in range(0, len(looks), engine.batch):
-        batch = looks[first : first + engine.batch]
-        said = said_so_far(said_before, words)
-        hint, given = prompt_text(hints, said_before=said, count=engine.count_tokens)
-        sounds = [window_sound(stretch.samples, window) for window in batch]
-        heard = engine.hear(sounds, hint=hint)
-        for window, sound, reading in zip(batch, sounds, heard, strict=True):
-            placed = place(reading, window, stretch)
-            if names := candidates(suspects(placed, hints, given=given)):
-                few, _ = prompt_text(
-                    replace(hints, names=names), said_before="", count=engine.count_tokens
-                )
-                again = engine.hear([sound], hint=few)[0]
-                placed, weighed = weigh(placed, place(again, window, stretch), names)
-                swaps.extend(weighed)
-            sifted = sift(placed, no_speech=reading.no_speech, score=reading.score)
-            fresh = without_doubles(words, sifted.words)
-            dropped.extend((*sifted.dropped, *fresh.dropped))
-            for segment in segments(fresh.words):
-                starts.append(len(words))
-                words.extend(segment)
-        on_window(stretch.start_ms + batch[-1].spans[-1].end // _PER_MS)
+    with ThreadPoolExecutor(engine.at_once) as side_by_side:
+        for first in range(0, len(looks), engine.at_once):
+            few = looks[first : first + engine.at_once]
+            said = said_so_far(said_before, words)
+            hint = prompt_text(hints, said_before=said, count=engine.count_tokens)
+            hear = partial(hear_window, engine, stretch, hints=hints, hint=hint)
+            for result in side_by_side.map(hear, few):
+                fresh = without_doubles(words, result.words)
+                dropped.extend((*result.dropped, *fresh.dropped))
+                swaps.extend(result.swaps)
+                for segment in segments(fresh.words):
+                    starts.append(len(words))
+                    words.extend(segment)
+            on_window(stretch.start_ms + few[-1].spans[-1].end // _PER_MS)
     return Block(
         index=index,
         start_ms=stretch.start_ms,
@@ -119,6 +114,38 @@ def listen(
         dropped=tuple(dropped),
         swaps=tuple(swaps),
     )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeardWindow:
+    """What is believed of one window, and what was put aside."""
+
+    words: tuple[Word, ...]
+    dropped: tuple[Dropped, ...]
+    swaps: tuple[Swap, ...]
+
+
+def hear_window(
+    engine: Engine,
+    stretch: Stretch,
+    window: Window,
+    *,
+    hints: Hints,
+    hint: tuple[str, tuple[str, ...]],
+) -> HeardWindow:
+    """Hear a window with `hint` (text, names in it); once more where a name may be hidden."""
+    text, given = hint
+    encoded = engine.encode(window_sound(stretch.samples, window))
+    reading = engine.hear(encoded, hint=text)
+    words = place(reading, window, stretch)
+    swaps: tuple[Swap, ...] = ()
+    told = given if reading.hinted else ()
+    if names := candidates(suspects(words, hints, given=told)):
+        few, _ = prompt_text(replace(hints, names=names), said_before="", count=engine.count_tokens)
+        again = engine.hear(encoded, hint=few, quick=True)
+        words, swaps = weigh(words, place(again, window, stretch), names)
+    sifted = sift(words, no_speech=reading.no_speech, score=reading.score)
+    return HeardWindow(words=sifted.words, dropped=sifted.dropped, swaps=swaps)
 
 
 def said_so_far(before: str, words: Iterable[Word]) -> str:

@@ -44,4 +44,4 @@ class SpeechSettings:
         return hashlib.sha256(json.dumps(deciding, sort_keys=True).encode()).hexdigest()[:16]
 
 
-SPEECH_VERSION = "1"  # raised whenever the same audio may come out in other words
+SPEECH_VERSION = "2"  # raised whenever the same audio may come out in other words

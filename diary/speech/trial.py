@@ -26,7 +26,7 @@ def trial(settings: SpeechSettings) -> Trial:
     began = time.monotonic()
     engine = Engine(folder, settings)
     loaded = time.monotonic()
-    engine.hear([np.zeros(RATE, dtype=np.float32)])
+    engine.hear(engine.encode(np.zeros(RATE, dtype=np.float32)))
     return Trial(
         load_s=loaded - began, window_s=time.monotonic() - loaded, threads=settings.threads
     )

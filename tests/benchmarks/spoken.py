@@ -125,9 +125,11 @@ def score(pairs: list[tuple[Spoken, tuple[Word, ...]]], *, others: tuple[str, ..
 
 
 def normal(text: str) -> str:
-    """Whisper's English normaliser, with the digits of a number written together."""
+    """Whisper's English normaliser; the digits of a number together, units in their short form."""
     text = re.sub(r"(?<=\d)[-/.](?=\d)", "", text)
     text = re.sub(r"\boh\b", "0", _NORMAL(text))
+    text = re.sub(r"\bcentimet(?:er|re)s?\b", "cm", text)
+    text = re.sub(r"\bmillimet(?:er|re)s?\b", "mm", text)
     while (joined := re.sub(r"(?<=\d) (?=\d)", "", text)) != text:
         text = joined
     return text
