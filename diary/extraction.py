@@ -19,6 +19,7 @@ from diary.media.probe import probe
 from diary.reading.known import Known, KnownName, KnownSeedling
 from diary.reading.vocabulary import load_vocabulary
 from diary.speech.recognise import Progress
+from diary.speech.settings import SpeechSettings
 from diary.speech.transcript import Clock, Transcript
 
 
@@ -61,7 +62,11 @@ def _text(path: Path) -> str:
 
 
 def words_of(
-    path: Path, *, model: str, known: Known, on_progress: Callable[[Progress], None] | None = None
+    path: Path,
+    *,
+    known: Known,
+    speech: SpeechSettings | None = None,
+    on_progress: Callable[[Progress], None] | None = None,
 ) -> tuple[Transcript, date | None]:
     """The transcript of any kind of input, and the day it was recorded, where that is told."""
     from diary.speech.captions import read_captions
@@ -78,12 +83,11 @@ def words_of(
         return read_captions(path), named_day
     from diary.pipeline import hints
     from diary.speech.recognise import recognise
-    from diary.speech.settings import SpeechSettings
 
     info = probe(path)
     heard = recognise(
         path,
-        settings=SpeechSettings(model=model),
+        settings=speech,
         hints=hints(known),
         done_blocks=(),
         on_block=lambda block: None,
@@ -97,12 +101,12 @@ def extract(
     *,
     known: Known,
     recorded: date | None,
-    model: str = "base",
+    speech: SpeechSettings | None = None,
     vocabulary: Path | None = None,
     on_progress: Callable[[Progress], None] | None = None,
 ) -> tuple[Transcript, Reading, date | None]:
     """Words and reading of one file; `recorded` as given, else as the file tells it."""
-    transcript, told = words_of(path, model=model, known=known, on_progress=on_progress)
+    transcript, told = words_of(path, known=known, speech=speech, on_progress=on_progress)
     day = recorded or told
     return transcript, read_talk(transcript, load_vocabulary(vocabulary), known, recorded=day), day
 

@@ -25,6 +25,7 @@ from diary.records.recordings import (
 from diary.records.store import Store
 from diary.records.words import blocks, load_transcript, save_block, save_transcript, trim_blocks
 from diary.speech.hints import Hints
+from diary.speech.settings import SpeechSettings
 from diary.speech.transcript import Transcript
 
 
@@ -33,13 +34,14 @@ class Progress:
     """How far a long step has come.
 
     `stage` is "looking", "listening", "reading" or "done". `share` is 0..1 of the audio's
-    time; `speed` is seconds of audio a second of work; `left_s` is the time left. None
-    where not known.
+    time, which lasts `length_ms`; `speed` is seconds of audio a second of work; `left_s` is
+    the time left. None where not known.
     """
 
     stage: str
     name: str
     share: float | None = None
+    length_ms: int | None = None
     speed: float | None = None
     left_s: float | None = None
 
@@ -63,7 +65,7 @@ def add(
     store: Store,
     path: Path,
     *,
-    model: str = "base",
+    speech: SpeechSettings | None = None,
     recorded: date | None = None,
     title: str | None = None,
     group: str | None = None,
@@ -89,7 +91,7 @@ def add(
         one = _enter(store, path)  # it was moved: note where it is now
     missing: tuple[str, ...] = ()
     if not one.complete:
-        missing = _listen(store, one, path, model=model, use_captions=use_captions, tell=tell)
+        missing = _listen(store, one, path, speech=speech, use_captions=use_captions, tell=tell)
     if not one.complete or one.reader is None or new:
         tell(Progress(stage="reading", name=one.name))
         _read(store, one.id, known(store))
@@ -101,21 +103,21 @@ def read_again(
     store: Store,
     which: RecordingId | None = None,
     *,
-    model: str | None = None,
+    speech: SpeechSettings | None = None,
     report: Report | None = None,
 ) -> tuple[Recording, ...]:
     """Read the words anew (all recordings, or one); every correction is kept.
 
-    With `model`, media files are listened to again first; what was heard before is kept
+    With `speech`, media files are listened to again first; what was heard before is kept
     until the new words are all there.
     """
     tell = report or _nobody
     chosen = [recording(store, which)] if which else list(recordings(store))
     for one in chosen:
         listened_to = one.kind in ("video", "audio")
-        if listened_to and (model is not None or not one.complete):
+        if listened_to and (speech is not None or not one.complete):
             path = locate(store, one.id)
-            _listen(store, one, path, model=model or "base", use_captions=False, tell=tell)
+            _listen(store, one, path, speech=speech, use_captions=False, tell=tell)
     on_record = known(store)
     done: set[RecordingId] = set()
     for one in chosen:
@@ -169,7 +171,13 @@ def _enter(
 
 
 def _listen(
-    store: Store, one: Recording, path: Path, *, model: str, use_captions: bool, tell: Report
+    store: Store,
+    one: Recording,
+    path: Path,
+    *,
+    speech: SpeechSettings | None,
+    use_captions: bool,
+    tell: Report,
 ) -> tuple[str, ...]:
     """Put the words of a recording into the store; says what could not be heard."""
     from diary.speech.captions import read_captions
@@ -183,38 +191,38 @@ def _listen(
     elif beside is not None:
         save_transcript(store, one.id, read_captions(beside), words_from="captions")
     else:
-        return _recognise(store, one, path, model=model, tell=tell)
+        return _recognise(store, one, path, speech=speech or SpeechSettings(), tell=tell)
     return ()
 
 
 def _recognise(
-    store: Store, one: Recording, path: Path, *, model: str, tell: Report
+    store: Store, one: Recording, path: Path, *, speech: SpeechSettings, tell: Report
 ) -> tuple[str, ...]:
-    from diary.speech import recognise as speech
-    from diary.speech.settings import SpeechSettings
+    from diary.speech import recognise as recognition
 
-    def passed_on(progress: speech.Progress) -> None:
+    def passed_on(progress: recognition.Progress) -> None:
         share = progress.done_ms / progress.total_ms if progress.total_ms else None
         tell(
             Progress(
                 stage="listening",
                 name=one.name,
                 share=share,
+                length_ms=progress.total_ms,
                 speed=progress.speed,
                 left_s=progress.left_s,
             )
         )
 
-    heard = speech.recognise(
+    heard = recognition.recognise(
         path,
-        settings=SpeechSettings(model=model),
+        settings=speech,
         hints=hints(known(store)),
         done_blocks=blocks(store, one.id),
         on_block=lambda block: save_block(store, one.id, block),
         on_progress=passed_on,
     )
     trim_blocks(store, one.id, len(heard.blocks))
-    save_transcript(store, one.id, heard.transcript, words_from=model)
+    save_transcript(store, one.id, heard.transcript, words_from=speech.model)
     return heard.missing
 
 

@@ -34,6 +34,7 @@ from diary.records.register import NamedPlant, Seedling, save_named_plant, save_
 from diary.records.register_rows import bump_revision
 from diary.records.store import DATABASE_NAME, Store, open_store
 from diary.records.words import blocks
+from diary.speech.settings import SpeechSettings
 
 SPOKEN = Path(__file__).parent / "speech" / "clips" / "bench.opus"
 
@@ -184,8 +185,8 @@ def test_a_model_that_is_not_there_is_told_before_anything_is_heard(
     store: Store, tmp_path: Path
 ) -> None:
     with pytest.raises(ModelError):
-        add(store, SPOKEN, model="no-such-model")
-    assert add(store, SPOKEN, model="tiny.en").recording.complete
+        add(store, SPOKEN, speech=SpeechSettings(model="no-such-model"))
+    assert add(store, SPOKEN, speech=SpeechSettings(model="tiny.en")).recording.complete
 
 
 def test_what_is_on_record_helps_hearing(store: Store) -> None:

@@ -7,20 +7,20 @@ from typing import TYPE_CHECKING
 import click
 
 from diary.cli.context import json_option, with_new_store
+from diary.cli.listening import listening_options
 from diary.cli.output import day, echo_json
 from diary.cli.progress import ProgressLine
 
 if TYPE_CHECKING:
     from diary.records.store import Store
+    from diary.speech.settings import SpeechSettings
 
 
 @click.command("add")
 @click.argument(
     "files", nargs=-1, required=True, type=click.Path(path_type=Path), metavar="FILE..."
 )
-@click.option(
-    "--model", default="base", show_default=True, help="Speech model: a name or a folder."
-)
+@listening_options
 @click.option("--date", "recorded", type=click.DateTime(["%Y-%m-%d"]), help="When it was filmed.")
 @click.option("--title", help="What to call it.")
 @click.option("--group", help="The plant group it is about.")
@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 def add_command(
     store: "Store",
     files: tuple[Path, ...],
-    model: str,
+    speech: "SpeechSettings | None",
     recorded: datetime | None,
     title: str | None,
     group: str | None,
@@ -45,16 +45,17 @@ def add_command(
     \b
     Example:  diary add bench-walk.mp4
               diary add --date 2031-06-02 memo.m4a note.txt
+              diary add --effort draft three-hours.mov
     """
     from diary.pipeline import add
 
     results = []
     for path in files:
-        with ProgressLine(path.name) as line:
+        with ProgressLine(path.name, speech) as line:
             added = add(
                 store,
                 path,
-                model=model,
+                speech=speech,
                 recorded=recorded.date() if recorded else None,
                 title=title,
                 group=group,

@@ -8,11 +8,13 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from diary.cli.context import diary_folder, folder_option, json_option
+from diary.cli.listening import listening_options
 from diary.cli.output import clock, echo_json, table
 
 if TYPE_CHECKING:
     from diary.evaluation.corrected import CommonChange, Corrected
     from diary.evaluation.run import Evaluation
+    from diary.speech.settings import SpeechSettings
 
 _MOST_MISTAKES = 15
 
@@ -25,7 +27,7 @@ _MOST_MISTAKES = 15
     metavar="DIR",
     help="Hear the scripts: DIR/ID.opus with DIR/ID.times.json.",
 )
-@click.option("--model", default="base", show_default=True, help="Speech model, with --audio.")
+@listening_options
 @click.option(
     "--vocabulary", type=click.Path(path_type=Path), help="Folder of vocabulary files of your own."
 )
@@ -35,7 +37,7 @@ _MOST_MISTAKES = 15
 def evaluate_command(
     folder: Path | None,
     audio: Path | None,
-    model: str,
+    speech: "SpeechSettings | None",
     vocabulary: Path | None,
     show: bool,
     diary: Path | None,
@@ -61,7 +63,11 @@ def evaluate_command(
     from diary.evaluation.run import evaluate
 
     outcome = evaluate(
-        folder, audio=audio, model=model, vocabulary=vocabulary, report=_progress(audio is not None)
+        folder,
+        audio=audio,
+        speech=speech,
+        vocabulary=vocabulary,
+        report=_progress(audio is not None),
     )
     if as_json:
         echo_json(_figures(outcome))

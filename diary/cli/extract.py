@@ -9,9 +9,11 @@ from typing import TYPE_CHECKING
 import click
 
 from diary.cli.context import json_option
+from diary.cli.listening import listening_options
 
 if TYPE_CHECKING:
     from diary.speech.recognise import Progress
+    from diary.speech.settings import SpeechSettings
 
 
 @click.command("extract")
@@ -19,9 +21,7 @@ if TYPE_CHECKING:
 @click.option("--register", type=click.Path(path_type=Path), help="CSV of the seedlings on record.")
 @click.option("--cultivars", type=click.Path(path_type=Path), help="Named plants, one a line.")
 @click.option("--recorded", type=click.DateTime(["%Y-%m-%d"]), help="The day it was recorded.")
-@click.option(
-    "--model", default="base", show_default=True, help="Speech model: a name or a folder."
-)
+@listening_options
 @click.option(
     "--vocabulary", type=click.Path(path_type=Path), help="Folder of vocabulary files of your own."
 )
@@ -34,7 +34,7 @@ def extract_command(
     register: Path | None,
     cultivars: Path | None,
     recorded: datetime | None,
-    model: str,
+    speech: "SpeechSettings | None",
     vocabulary: Path | None,
     explain: bool,
     as_json: bool,
@@ -51,7 +51,7 @@ def extract_command(
         source,
         known=load_known(register, cultivars),
         recorded=recorded.date() if recorded else None,
-        model=model,
+        speech=speech,
         vocabulary=vocabulary,
         on_progress=_progress,
     )

@@ -2,12 +2,15 @@
 
 import sys
 import time
+from dataclasses import replace
 from types import TracebackType
 from typing import TYPE_CHECKING
 
 import click
 
 from diary.cli.output import clock
+from diary.speech.settings import Effort, SpeechSettings
+from diary.speech.speed import expected_s
 
 if TYPE_CHECKING:
     from diary.pipeline import Progress
@@ -19,14 +22,15 @@ _STAGES = {
     "done": "done",
 }
 _EVERY_S = 0.2
+_LONG_MS = 10 * 60_000  # of sound: the time that listening will take is told beforehand
 _STEP = 0.1  # of the audio's time, where the line cannot be redrawn
 
 
 class ProgressLine:
     """Shows what a long step is at; leaves nothing behind in a terminal."""
 
-    def __init__(self, name: str) -> None:
-        self._name = name
+    def __init__(self, name: str, speech: SpeechSettings | None = None) -> None:
+        self._name, self._speech = name, speech or SpeechSettings()
         self._redraw = sys.stderr.isatty()
         self._shown_at = 0.0
         self._last: tuple[str, int] | None = None
@@ -46,6 +50,8 @@ class ProgressLine:
                 return
         elif step == self._last:
             return
+        if fresh and progress.stage == "listening" and (progress.length_ms or 0) >= _LONG_MS:
+            click.echo(self._expected(progress.length_ms or 0), err=True)
         self._last, self._shown_at = step, time.monotonic()
         parts = [f"{self._name}: {_STAGES.get(progress.stage, progress.stage)}"]
         if progress.share is not None:
@@ -56,6 +62,19 @@ class ProgressLine:
             parts.append(f"{clock(int(progress.left_s * 1000))} left")
         line = ", ".join(parts)
         click.echo(f"\r\x1b[K{line}" if self._redraw else line, err=True, nl=not self._redraw)
+
+    def _expected(self, length_ms: int) -> str:
+        """How long a long recording takes to listen to, told before it starts."""
+        chosen = self._speech.effort
+        takes = {
+            effort: clock(round(expected_s(length_ms, replace(self._speech, effort=effort)) * 1000))
+            for effort in Effort
+        }
+        others = ", ".join(f"{one.value} {took}" for one, took in takes.items() if one != chosen)
+        return (
+            f"{self._name}: {clock(length_ms)} of sound, about {takes[chosen]} of listening at "
+            f"--effort {chosen.value} ({others})"
+        )
 
     def __exit__(
         self,

@@ -18,6 +18,7 @@ from diary.evaluation.mistakes import Common, Mistake, commonest, mistakes
 from diary.evaluation.score import Score, Scored, score_reading, total
 from diary.linking.read import read_talk
 from diary.reading.vocabulary import load_vocabulary
+from diary.speech.settings import SpeechSettings
 from diary.speech.transcript import Transcript
 
 Report = Callable[[str, float | None], None]  # a script's id, and the share of it listened to
@@ -39,7 +40,7 @@ def evaluate(
     folder: Path,
     *,
     audio: Path | None = None,
-    model: str = "base",
+    speech: SpeechSettings | None = None,
     vocabulary: Path | None = None,
     report: Report = lambda script, share: None,
 ) -> Evaluation:
@@ -65,7 +66,7 @@ def evaluate(
                 problems.append(f"{script.id}: not spoken, no recording of it in {audio}")
                 continue
             times = spoken[1]
-            talk = _heard(script, spoken[0], model, report)
+            talk = _heard(script, spoken[0], speech, report)
         reading = read_talk(
             talk, load_vocabulary(vocabulary), script.known, recorded=script.recorded
         )
@@ -89,12 +90,14 @@ def _spoken(script: GoldScript, audio: Path) -> tuple[Path, Times] | None:
     return recordings[0], spoken_times(times)
 
 
-def _heard(script: GoldScript, path: Path, model: str, report: Report) -> Transcript:
+def _heard(
+    script: GoldScript, path: Path, speech: SpeechSettings | None, report: Report
+) -> Transcript:
     from diary.extraction import words_of
 
     transcript, _ = words_of(
         path,
-        model=model,
+        speech=speech,
         known=script.known,
         on_progress=lambda p: report(script.id, p.done_ms / p.total_ms if p.total_ms else None),
     )

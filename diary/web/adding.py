@@ -12,6 +12,7 @@ from diary.records.recordings import Recording, clips, recordings
 from diary.records.shelf import shelf
 from diary.records.store import Store, open_store
 from diary.settings import Settings
+from diary.speech.settings import SpeechSettings
 from diary.web.desk import Desk, as_json, desk_of
 from diary.web.playing import make_still, prepare, preview_path, start_preview
 from diary.web.recording import first_doubt
@@ -28,7 +29,7 @@ def start_adding(desk: Desk, path: Path) -> Work:
             added = add(
                 store,
                 path,
-                model=settings.model,
+                speech=SpeechSettings(model=settings.model),
                 report=lambda progress: report(replace(progress, name=path.name)),
             )
             recording = added.recording
