@@ -1,0 +1,69 @@
+"""Two plants with a join between them: "A crossed with B", "A with B's pollen on it", "B onto A".
+
+In a formula the female stands first: ICN Rec. H.2A.1, and breeding convention. Leaves
+alone crosses still to be made ("I'll put A on B next year").
+"""
+
+from collections.abc import Iterator
+
+from diary.linking.operands import after, before
+from diary.linking.origin import PLANS, asserted, known, parent
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+# Joins that make a cross only where the talk is of a cross anyway.
+_WEAK_JOINS = frozenset({"with", "to", "and", "into", "on", "over", "onto"})
+
+
+def pairs(mentions: Mentions) -> Iterator[Statement]:
+    """Two plants with a join between them."""
+    texts = mentions.talk.texts
+    leads = {f.end for f in mentions.cue("cross_lead")}
+    joins: dict[int, Found] = {}
+    for join in mentions.vocabulary.cues["cross"].find(texts):
+        if (
+            join.end - join.start
+            > joins.get(join.start, join).end - joins.get(join.start, join).start
+        ):
+            joins[join.start] = join
+        joins.setdefault(join.start, join)
+    backwards = {
+        f.start for f in mentions.vocabulary.parent_cues.find(texts) if f.label == "cross reversed"
+    }
+    for join in joins.values():
+        if mentions.masked[join.start]:
+            continue
+        strong = tuple(texts[join.start : join.end]) not in {(w,) for w in _WEAK_JOINS}
+        strong = strong and texts[join.start] not in ("on", "onto", "over")
+        first = before(mentions, join.start, unknown=strong)
+        second = after(mentions, join.end, unknown=strong)
+        if first is None or second is None or not (known(first) and known(second)):
+            continue
+        if first.ref is None and second.ref is None and not strong:
+            continue
+        pollen_after = texts[second.end : second.end + 1] == ("pollen",) or (
+            texts[second.end : second.end + 2] == ("'s", "pollen")
+        )
+        between = texts[first.start - 1 : first.start] == ("between",)
+        led = first.start in leads or any(
+            texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
+            for i in range(max(0, first.start - 4), first.start)
+        )
+        turned = join.start in backwards and texts[join.start] in ("on", "onto", "over")
+        if not strong and not (
+            pollen_after
+            or between
+            or (led and texts[join.start] != "and" and texts[join.start] != "to")
+        ):
+            continue
+        if turned and texts[join.start - 1 : join.start] == ("and",):
+            continue
+        if not asserted(mentions, first.start, second.end):
+            continue
+        if any(t in PLANS for t in texts[max(0, first.start - 4) : first.start]):
+            continue
+        seed, pollen = (second, first) if turned else (first, second)
+        score = 0.97 if strong else 0.9
+        yield parent("seed_parent", seed, "a cross named with both parents", score)
+        yield parent("pollen_parent", pollen, "a cross named with both parents", score)
