@@ -14,6 +14,9 @@ from diary.linking.colour_places import (
     noun_after,
     part_before,
 )
+from diary.linking.colour_sequels import sequel_of, the_rest
+from diary.linking.colour_topics import topic_of
+from diary.linking.colours_of_others import is_not_meant
 from diary.linking.markings import markings
 from diary.linking.plant_parts import is_of_plant
 from diary.linking.statement import Statement
@@ -47,14 +50,7 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
     """Colours with their parts, and markings for which no colour is given."""
     statements: list[Statement] = []
     coloured: set[tuple[int, str]] = set()
-    shared: dict[int, Attached] = {}
-    ordered = mentions.colours
-    for n in range(len(ordered) - 1, -1, -1):
-        attached = _attach(mentions, ordered, n, shared)
-        if attached is None:
-            continue
-        shared[n] = attached
-        colour = ordered[n]
+    for colour, attached in _with_topics(mentions):
         coloured |= {(f.start, f.label) for f in mentions.parts_in(attached.start, attached.end)}
         statements.append(
             Statement(
@@ -72,6 +68,25 @@ def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
     statements = [_with_hint(mentions, s, statements) for s in statements]
     statements += markings(mentions, coloured)
     return tuple(sorted(statements, key=lambda s: s.start))
+
+
+def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
+    """Each colour of the plant with its part, in order."""
+    ordered = mentions.colours
+    shared: dict[int, Attached] = {}
+    for n in range(len(ordered) - 1, -1, -1):
+        attached = (
+            None if is_not_meant(mentions, ordered[n]) else _attach(mentions, ordered, n, shared)
+        )
+        if attached is not None:
+            shared[n] = attached
+    told: list[tuple[ColourHeard, Attached]] = []
+    for n in sorted(shared):
+        colour, attached = ordered[n], shared[n]
+        if attached.rule == DEFAULT_RULE:
+            attached = topic_of(mentions, colour) or sequel_of(mentions, colour, told) or attached
+        told.append((colour, the_rest(mentions, told, attached)))
+    return told
 
 
 def _with_hint(mentions: Mentions, s: Statement, statements: list[Statement]) -> Statement:

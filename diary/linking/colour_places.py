@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
 
 # Words that may stand between a colour and the part it is the colour of.
 ADJECTIVES = frozenset(
@@ -30,8 +31,8 @@ _COPULA = frozenset(
     "goes going gone tinged washed "
     "looks look looking nearer closer then only bit little about being another same "
     "beautiful good gorgeous fine "
-    "plain simply just splashed stained painted touched edged veined flushed coming strong rather "
-    "somewhere between".split()
+    "plain simply just stained painted touched edged veined flushed coming strong rather "
+    "somewhere between blush looks nearer own".split()
 )
 
 
@@ -42,7 +43,8 @@ _PREPOSITIONS = frozenset(
 
 
 _PREPOSITION_FILL = frozenset(
-    "the each every its all both of a just very lower upper middle right way inside "
+    "the each every its all both those these this that of a just very down in on at lower upper "
+    "middle right way inside "
     "edges tips two bit end back ends same my top bottom tip face".split()
 )
 
@@ -209,13 +211,36 @@ def _has_new_subject(words: tuple[str, ...]) -> bool:
     return False
 
 
+def place_at(mentions: Mentions, at: int) -> Found | None:
+    """ "below", "up top" where they end their phrase: not "below the blotch"."""
+    talk = mentions.talk
+    texts = talk.texts
+    place = mentions.vocabulary.places.at(texts, at)
+    if place is None and texts[at : at + 1] in (("all",), ("right",), ("just",), ("down",)):
+        place = mentions.vocabulary.places.at(texts, at + 1)
+    if place is None or place.end >= len(texts) or talk.tokens[place.end - 1].mark:
+        return place
+    closed = texts[place.end] in ("and", "with", "but", "though", "as")
+    return place if closed or talk.clause(place.start)[1] == place.end else None
+
+
 def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
     talk, i = mentions.talk, colour.end
     texts = talk.texts
+    place = None if talk.tokens[i - 1].mark else place_at(mentions, i)
+    if place is not None:
+        return Attached(
+            part=place.label,
+            rule="a colour placed on the flower",
+            score=0.95,
+            start=colour.start,
+            end=place.end,
+        )
     if (
         i < len(texts)
-        and texts[i] in ("all", "right", "just", "only", "nearly")
+        and texts[i]
+        in ("all", "right", "just", "only", "nearly", "left", "showing", "down", "deep", "mostly")
         and not talk.tokens[colour.end - 1].mark
     ):
         i += 1

@@ -8,6 +8,7 @@ after a repair without a part of its own takes the part of what it replaces.
 from dataclasses import replace
 
 from diary.linking.colour_of import DEFAULT_RULE
+from diary.linking.colour_thoughts import set_aside
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
@@ -16,6 +17,7 @@ _DENIED_REACH = 18
 _SINGLE = frozenset(
     {
         "colour",
+        "marking",
         "bloom_form",
         "habit",
         "scent",
@@ -43,6 +45,11 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             continue
         for m in range(n + 1, len(ordered)):
             second = ordered[m]
+            if second.trait == first.trait == "colour" and _set_aside(mentions, first, second):
+                dropped.add(n)
+                if second.rule == DEFAULT_RULE and first.part not in (None, "bloom"):
+                    ordered[m] = replace(second, part=first.part)
+                continue
             if second.start - first.end > _DENIED_REACH:
                 break
             if second.trait != first.trait:
@@ -54,6 +61,8 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 dropped |= {n, m}
                 ordered[m] = replace(second, part=first.part)
                 continue
+            if first.trait == "marking":
+                continue  # "a stripe, no, veins" may well be both
             between = [r for r in repairs if first.end <= r[0] < second.start]
             if not between or second.negated or first.negated or second.start - first.end > _REACH:
                 continue
@@ -69,6 +78,16 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 ordered[m] = replace(second, part=first.part)
     kept = _inherit(mentions, ordered, dropped, repairs)
     return [s for n, s in enumerate(kept) if n not in dropped]
+
+
+def _set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """Whether a colour gives way to a better one, with no other part told in between."""
+    if first.negated or second.negated or not _same_place(first, second):
+        return False
+    parts = mentions.parts_in(first.end, second.start)
+    if any(p.label != first.part for p in parts):
+        return False
+    return set_aside(mentions, first, second)
 
 
 def repairs_in(mentions: Mentions, start: int = 0, end: int | None = None) -> list[tuple[int, int]]:

@@ -48,6 +48,9 @@ class Vocabulary:
     ish: PhraseBook  # label: colour name
     modifiers: PhraseBook  # label: modifier
     things: frozenset[str]
+    fragrant_colours: frozenset[str]  # also the name of a smell or a taste
+    places: PhraseBook  # label: the part that lies there
+    colour_habits: Mapping[str, PhraseBook]  # turns of phrase about colours only
     parts: PhraseBook  # label: part
     part_kinds: Mapping[str, str]
     terms: PhraseBook  # label: "trait.value"
@@ -121,6 +124,9 @@ def _load(folder: Path | None) -> Vocabulary:
         ish=_book(colours["ish"]),
         modifiers=_book(colours["modifiers"]),
         things=frozenset(colours["things"]["said"]),
+        fragrant_colours=frozenset(colours["fragrant"]["said"]),
+        places=_book(colours["places"]),
+        colour_habits={habit: _book({habit: said}) for habit, said in colours["habits"].items()},
         parts=_book({part: entry["said"] for part, entry in parts.items()}),
         part_kinds={part: entry["kind"] for part, entry in parts.items()},
         terms=PhraseBook(terms),

@@ -79,3 +79,47 @@ def test_a_marking_without_a_colour(said: str, marking: list[str]) -> None:
 def test_a_coloured_marking_is_told_once() -> None:
     assert values("marking", "A maroon blotch.") == []
     assert values("marking", "There's no blotch to speak of.") == []
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        # named after its colour, set off
+        ("Yellow, the throat.", {"throat yellow"}),
+        ("White, and the eye is cerise.", {"bloom white", "eye cerise"}),
+        # a bare part before it
+        ("Throat? Lemon.", {"throat lemon"}),
+        ("The blotch, now, that's what you'd look at, black as your boot.", {"blotch black"}),
+        ("The leaf's nicely zoned, and it's a soft pink.", {"bloom soft pink"}),
+        # the subject of the clause, however far
+        ("The bud's near enough brown.", {"bud brown"}),
+        ("The throat, it says here, is a rich gold.", {"throat rich gold"}),
+        ("the buds are small but they open up white", {"bloom white"}),
+        # where it lies
+        ("Crimson top pair, cherry red below.", {"upper petals crimson", "lower petals cherry"}),
+        ("Turn it over and it's silver behind.", {"reverse silver"}),
+        # pointed at
+        ("What I like is the stem, it's nearly black.", {"stem black"}),
+        # told on from another colour
+        ("What a throat on it, gold, pure gold.", {"throat pure gold"}),
+        ("The leaf is green splashed with cream.", {"leaf green", "leaf cream"}),
+        ("Upper petals black. Rest of it, wine.", {"upper petals black", "lower petals wine"}),
+    ],
+)
+def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Rub the leaf and it's pure lemon.", set()),
+        ("It's lemon, pure lemon.", {"bloom pure lemon"}),
+        ("The sky was that pink this morning.", set()),
+        ("It's the same pink as the sky.", {"bloom pink"}),
+        ("It's more lilac than mauve.", {"bloom lilac"}),
+        ("Deep red verging on burgundy.", {"bloom deep red"}),
+    ],
+)
+def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected

@@ -24,3 +24,23 @@ def test_what_replaces_a_colour_takes_its_part() -> None:
 def test_two_things_side_by_side_both_stand() -> None:
     assert colours("It's pink, with a white eye.") == {"bloom pink", "eye white"}
     assert values("habit", "Compact and bushy.") == ["compact", "bushy"]
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Red. Well, I say red. Cherry, more like.", {"bloom cherry"}),
+        ("Mauve, would you say? I'd say plum.", {"bloom plum"}),
+        ("I told you to write coral. Cross that out and put salmon.", {"bloom salmon"}),
+        ("You'd call it pink, but it's a dusky mauve.", {"bloom dusky mauve"}),
+        ("Raspberry or cerise, yes, cerise.", {"bloom cerise"}),
+        ("I'd call it pink, with a mauve edge.", {"bloom pink", "edge mauve"}),
+        ("It's pink, and the bottom ones are lilac.", {"bloom pink", "lower petals lilac"}),
+    ],
+)
+def test_a_colour_gives_way_to_a_better_one(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+def test_a_marking_denied_at_once_was_none() -> None:
+    assert values("marking", "There's a stripe, no, it's not a stripe, it's veins.") == ["veins"]

@@ -1,0 +1,86 @@
+"""Second thoughts about a colour that no single word of repair shows.
+
+"Red. Well, I say red. Cherry, more like." "Mauve, would you say? I'd say plum." "I told you to
+write coral. Put salmon." Each function asks of two colours of one part, the second told after
+the first, whether the first is set aside by the way the second is said.
+"""
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.tokens import QUERY
+
+_NEAR, _FAR = 14, 30
+_ECHO = frozenset("well i say said it 's is or so call a that maybe not".split())
+
+
+def set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """Whether the first colour gives way to the second."""
+    if first.value == second.value or second.start - first.end > _FAR:
+        return False
+    return any(
+        habit(mentions, first, second)
+        for habit in (_told_once, _echoed, _bettered, _asked, _chosen)
+    )
+
+
+def _told_once(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "I told you to write coral", "they call it black": told, and now told otherwise."""
+    start = max(0, mentions.talk.sentence(first.start)[0], first.start - 9)
+    told = mentions.vocabulary.colour_habits["told"].find(mentions.talk.texts, start, first.start)
+    return any(not _taken_up(mentions, t.end, first.start) for t in told)
+
+
+def _taken_up(mentions: Mentions, start: int, end: int) -> bool:
+    """Whether the telling is over: "I told you, it's coral"."""
+    words = mentions.talk.texts[start:end]
+    over = {"but", "'s", "is", "and"} & set(words)
+    return bool(over) or len(words) > 5
+
+
+def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "purple, well, purple, it's more a plum", "white, or so I took it to be"."""
+    talk = mentions.talk
+    if second.start - first.end > _NEAR:
+        return False
+    if mentions.vocabulary.colour_habits["doubted"].at(talk.texts, first.end) is not None:
+        return True
+    again = [c for c in mentions.colours_in(first.end, second.start) if c.value == first.value]
+    if not again:
+        return False
+    between = talk.texts[first.end : again[0].start]
+    return (len(between) <= 6 and set(between) <= _ECHO and "well" in between) or "say" in between
+
+
+def _bettered(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "cherry, more like", "it's more a plum than a purple", "plum is nearer the mark"."""
+    talk = mentions.talk
+    if second.start - first.end > _NEAR:
+        return False
+    habits = mentions.vocabulary.colour_habits
+    if habits["bettered_after"].at(talk.texts, second.end) is not None:
+        return True
+    return any(
+        second.start - f.end <= 2
+        for f in habits["bettered_before"].find(
+            talk.texts, max(first.end, second.start - 7), second.start
+        )
+    )
+
+
+def _asked(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "Mauve, would you say? I'd say plum.", "Lavender? No, lilac."."""
+    talk = mentions.talk
+    stop = talk.sentence(first.start)[1]
+    if not talk.punctuated or talk.tokens[stop - 1].mark != QUERY:
+        return False
+    tag = talk.texts[first.end : stop]
+    return second.start >= stop and len(tag) <= 4 and "not" not in tag
+
+
+def _chosen(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "raspberry or cerise, yes, cerise": of two offered, one is taken."""
+    talk = mentions.talk
+    if talk.texts[first.end : second.start] not in (("or",), ("or", "a"), ("or", "is", "it")):
+        return False
+    again = mentions.colours_in(second.end, second.end + 9)
+    return any(c.value == second.value for c in again)

@@ -1,0 +1,281 @@
+"""The part that a colour without one is about: named after it, before it, or by a pronoun.
+
+"Yellow, the throat." "Throat? Lemon." "What I like is the stem, it's nearly black." "The leaf on
+that's a picture, gold." "Cherry red below." Each habit of speech is one function; they are asked
+in turn, for colours that have no part in their own phrase.
+"""
+
+from diary.linking.colour_places import Attached
+from diary.linking.plant_parts import is_of_plant
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA, QUERY, STOP
+
+_THE = frozenset("the its his her that those these this every each".split())
+_BE = frozenset("is 's are 're was were".split())
+_FRAGMENT_LEADS = frozenset(
+    "a an the sort kind of very quite really almost nearly practically just more rather pure "
+    "only all good proper lovely nice beautiful big oh well but and as near".split()
+)
+_COPULAS = _BE | {"goes", "go", "comes", "come", "turns", "turn", "gone", "looks", "look", "has"}
+_INTRODUCING = (
+    ("there", "'s"),
+    ("there", "is"),
+    ("there", "are"),
+    ("'s", "got"),
+    ("has", "got"),
+    ("it", "has"),
+    ("have", "got"),
+    ("'ve", "got"),
+    ("you", "get"),
+    ("you", "'ve"),
+)
+_SHOWING = frozenset("what look as now mind see then but bar except barring".split())
+_SUBJECTS = frozenset(
+    "it this he she i you they we there flower flowers bloom blooms plant".split()
+)
+_INNER = frozenset({"throat", "eye", "centre", "blotch", "edge", "reverse", "star", "zone", "base"})
+_LEAF_COLOURS = frozenset(
+    "green gold bronze chartreuse silver grey yellow cream black brown lemon white copper "
+    "burgundy purple maroon chocolate".split()
+)
+_OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
+_DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
+_FAR = 14
+
+
+def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """The part spoken of, for a colour with no part in its own phrase."""
+    for habit in (_named_after, _placed, _opening_up, _subject, _named_before, _pointed_at):
+        part = habit(mentions, colour)
+        if part is not None and can_be(part, colour):
+            return _attached(part, colour, _RULES[habit.__name__])
+    return None
+
+
+_RULES = {
+    "_named_after": "a colour before its part, set off",
+    "_placed": "a colour placed on the flower",
+    "_opening_up": "a colour of the open flower",
+    "_subject": "a colour of its clause's subject",
+    "_named_before": "a colour of the part spoken of",
+    "_pointed_at": "a colour of the part pointed at",
+}
+
+
+def _attached(part: str, colour: ColourHeard, rule: str) -> Attached:
+    return Attached(part=part, rule=rule, score=0.8, start=colour.start, end=colour.end)
+
+
+def can_be(part: str, colour: ColourHeard) -> bool:
+    """No leaf is pink: "the leaf's nicely zoned, it's a soft pink" goes on to the flower."""
+    return part not in ("leaf", "stem") or colour.value in _LEAF_COLOURS
+
+
+def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "Yellow, the throat."; "a soft peach, is the flower"; not "white, the eye is cerise"."""
+    talk = mentions.talk
+    texts, i = talk.texts, colour.end
+    if talk.tokens[i - 1].mark in (STOP, QUERY):
+        return None
+    while i < len(texts) and texts[i] in _BE | {"too", "all", "again"} and i - colour.end < 3:
+        i += 1
+    if i >= len(texts) or texts[i] not in _THE:
+        return None
+    part = _part_at(mentions, i + 1) or _part_at(mentions, i + 2)
+    if part is None or talk.between(i, part.end - 1, (STOP, QUERY, COMMA)):
+        return None
+    closed = talk.tokens[part.end - 1].mark in (STOP, QUERY) or part.end >= len(texts)
+    apart = talk.tokens[part.end - 1].mark == COMMA and texts[part.end] in ("and", "with", "but")
+    if talk.punctuated:
+        return part.label if closed or apart else None
+    after = texts[part.end] if part.end < len(texts) else ""
+    ended = closed or (talk.clause(part.start)[1] == part.end and after not in _COPULAS)
+    return part.label if ended and not mentions.colours_in(part.end, part.end + 3) else None
+
+
+def _placed(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "down below they're lavender", "turn it over and it's silver behind"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    while start and colour.start - start < 4 and talk.tokens[start - 1].mark == COMMA:
+        start = talk.clause(start - 1)[0]
+    for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
+        lead = talk.texts[start : place.start]
+        between = talk.texts[place.end : colour.start]
+        if set(lead) <= {"and", "then", "but", "now", "so", "it", "'s", "she"} and (
+            set(between)
+            <= _COPULAS | _FRAGMENT_LEADS | {"it", "they", "she", "he", "that", "i", "'d", "call"}
+        ):
+            return place.label
+    return None
+
+
+def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "Throat? Lemon.", "The blotch, now, that's what you'd look at, black as your boot."
+
+    The colour begins its clause, and the clause or sentence before begins with the part, or is
+    only there to bring it in ("it's got a zone on the leaf, a sort of rusty brown").
+    """
+    talk = mentions.talk
+    clause = talk.clause(colour.start)[0]
+    start = _fragment_start(mentions, colour)
+    if start is None or (talk.punctuated and start > clause + 3):
+        return None
+    sentence = talk.sentence(start)[0]
+    if start == sentence:
+        return _bare_part(mentions, sentence)
+    head = _head_of(mentions, sentence, start)
+    if head is not None:
+        return head.label
+    return brought_in(mentions, talk.clause(start - 1)[0], start)
+
+
+def _opening_up(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "the buds are red but they open up white": what opens is the flower."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    words = talk.texts[start : colour.start]
+    parts = mentions.parts_in(start, colour.start)
+    opens = {"open", "opens", "opened", "opening"} & set(words)
+    return "bloom" if opens and not parts else None
+
+
+def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "the bud's near enough brown", "the throat, it says here, is a rich gold"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    if talk.texts[start] in _BE and talk.punctuated and talk.tokens[start - 1].mark == COMMA:
+        start = talk.sentence(start)[0]  # a phrase put in between commas
+    parts = [p for p in mentions.parts_in(start, colour.start) if is_of_plant(mentions, p)]
+    if not parts or parts[0].label == "bloom" or len({p.label for p in parts}) > 1:
+        return None
+    head = parts[0]
+    lead = talk.texts[start : head.start]
+    if len(lead) > 4 or not set(lead) <= _LEADS_OF_SUBJECT:
+        return None
+    between = talk.texts[parts[-1].end : colour.start]
+    told = talk.texts[head.end : head.end + 1]
+    if told not in _SUBJECT_VERBS or len(between) > _FAR:
+        return None
+    if {"with", "but", "flower", "plant"} & set(between) or _new_subject(between):
+        return None
+    return head.label
+
+
+_LEADS_OF_SUBJECT = _THE | frozenset(
+    "and but so now well then oh both two three young new old top where mind though a an".split()
+)
+_SUBJECT_VERBS = frozenset(
+    (word,)
+    for word in "is 's are 're has have goes go comes come came turns turn looks look opens open "
+    "starts start seems seem stays stay fades fade i that it on to in up".split()
+)
+
+
+def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
+    """Where the verbless phrase of the colour begins, after a mark or a rounded-off phrase."""
+    talk = mentions.talk
+    i = colour.start
+    while i and not talk.tokens[i - 1].mark and talk.texts[i - 1] in _FRAGMENT_LEADS:
+        i -= 1
+    if i == 0 or talk.tokens[i - 1].mark:
+        return i
+    if talk.punctuated:
+        return None
+    if i and talk.texts[i - 2 : i - 1] == ("of",):  # "a sort of rusty brown"
+        i -= 1
+        while i and talk.texts[i - 1] in _FRAGMENT_LEADS:
+            i -= 1
+    after_part = any(p.end == i for p in mentions.parts_in(i - 3, i))
+    return i if after_part and talk.texts[i] in ("a", "an", "sort", "kind") else None
+
+
+def _bare_part(mentions: Mentions, sentence: int) -> str | None:
+    """ "Throat? Lemon.": the sentence before is the part and nothing else."""
+    if not sentence:
+        return None
+    start, stop = mentions.talk.sentence(sentence - 1)
+    if not mentions.talk.punctuated or stop - start > 4 or mentions.colours_in(start, stop):
+        return None
+    parts = mentions.parts_in(start, stop)
+    if len(parts) != 1 or not is_of_plant(mentions, parts[0]):
+        return None
+    rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
+    return parts[0].label if rest <= _THE | _SHOWING | {"and", "about", "now", "for"} else None
+
+
+def _head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
+    """The part that the sentence begins with, while nothing else has taken its place."""
+    talk = mentions.talk
+    first = next(iter(mentions.parts_in(sentence, before)), None)
+    if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
+        return None
+    lead = talk.texts[sentence : first.start]
+    if len(lead) > 3 or not set(lead) <= _THE | _SHOWING | {"and", "so", "well", "oh", "a", "big"}:
+        return None
+    if mentions.colours_in(sentence, before):
+        return None
+    if any(p.label != first.label for p in mentions.parts_in(first.end, before)):
+        return None
+    return None if _new_subject(talk.texts[first.end : before]) else first
+
+
+def _new_subject(words: tuple[str, ...]) -> bool:
+    return any(
+        word in ("it", "she", "he", "flower", "bloom", "plant")
+        and words[i + 1 : i + 2]
+        and words[i + 1] in _COPULAS
+        for i, word in enumerate(words)
+    )
+
+
+def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
+    """ "there's a zone on the leaf", "it's got an edge": a marking or part brought in."""
+    talk = mentions.talk
+    if mentions.colours_in(start, before):
+        return None
+    parts = mentions.parts_in(start, before)
+    if not parts or parts[0].label not in _INNER:
+        return None
+    lead = talk.texts[start : parts[0].start]
+    if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
+        return None
+    pairs = {tuple(lead[i : i + 2]) for i in range(len(lead))}
+    return parts[0].label if pairs & set(_INTRODUCING) else None
+
+
+def _pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "bar the eye, and that's cherry", "what I like is the stem, it's nearly black"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    i = start
+    while i < colour.start and talk.texts[i] in ("and", "but", "now", "well", "so", "though"):
+        i += 1
+    word, verb = talk.texts[i : i + 1], talk.texts[i + 1 : i + 2]
+    if word not in (("that",), ("it",), ("which",)) or not set(verb) <= _COPULAS | {"'d"}:
+        return None
+    if colour.start - i > 6 or mentions.parts_in(i, colour.start) or start == 0:
+        return None
+    low = max(talk.sentence(start - 1)[0], start - _FAR)
+    before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
+    if not before or before[-1].label == "bloom" or mentions.colours_in(low, start):
+        return None
+    last = before[-1]
+    ends = last.end == start
+    if word == ("which",):
+        return last.label if ends else None
+    lead = talk.texts[low : last.start]
+    if word == ("that",):
+        return last.label if ends or "from" in lead else None
+    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring"}) and ends
+    head = _head_of(mentions, low, start)
+    if shown or (head is not None and (head.label in _INNER or colour.value in _OF_LEAVES_ONLY)):
+        return last.label
+    return last.label if colour.value in _DARK and brought_in(mentions, low, start) else None
+
+
+def _part_at(mentions: Mentions, at: int) -> Found | None:
+    part = next(iter(mentions.parts_in(at, at + 1)), None)
+    return part if part is not None and is_of_plant(mentions, part) else None
