@@ -13,6 +13,8 @@ from diary.linking.unsaid_units import without_unit
 from diary.reading.mentions import Mentions
 
 _SAME_SIZE_WORDS = 16
+# "six centimetres and a bit; on the callipers it's sixty-three millimetres"
+_INSTRUMENTS = frozenset("calipers callipers ruler rule tape gauge exactly exact precise".split())
 
 
 def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
@@ -75,6 +77,7 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
         )
         two_units = m.length.metric != previous.length.metric and m.length.unit_said
         close = 0.75 <= m.length.mm / max(previous.length.mm, 0.1) <= 1.35
+        anew = close and bool(_INSTRUMENTS & set(talk.texts[previous.length.end : m.length.start]))
         sentences = talk.sentence_number(m.length.start) - talk.sentence_number(
             previous.length.start
         )
@@ -87,7 +90,10 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
                 else m.trait or previous.trait,
             )
         elif (
-            same_dimension and same_subject and repaired and (sentences == 0 or not talk.punctuated)
+            same_dimension
+            and same_subject
+            and (repaired or anew)
+            and (sentences == 0 or not talk.punctuated)
         ):
             kept[-1] = replace(m, trait=previous.trait if not m.dimension else m.trait)
         else:

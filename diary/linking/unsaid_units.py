@@ -1,96 +1,205 @@
-"""Sizes said without a unit, which they take from the length before them.
+"""Sizes said without a unit, which they take from the length before them or from the talk.
 
-"and twenty-five across", "the head's about nine", "no, call it five and a half".
+"and twenty-five across", "the head's about nine", "no, call it five and a half"; where the
+speaker has said that sizes are in inches, "a good three, is that".
 """
 
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diary.linking.measured_nouns import COPULAS
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import Quantity
+from diary.reading.vocabulary import Unit
 
-_INHERIT_WORDS = 18
+_NEAR = 18
+_REPAIR_REACH = 9
+_UNIT_AHEAD = 6
+_FILL = frozenset(
+    "'s is are about around at a good nearly roughly say maybe what an just measures was "
+    "another only fully full of barely".split()
+)
+_WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
+_GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
+_SIZING = frozenset(
+    "size sizes sized measure measures measuring measurement measurements figure figures "
+    "everything diameters lengths numbers give giving work working it all dimensions".split()
+)
+# Millimetres between which a size can lie: across a flower or a plant, and tall.
+_SPAN = {"across": (8.0, 2500.0), "tall": (20.0, 3500.0), "long": (5.0, 1500.0), "": (8.0, 320.0)}
+_USUAL = {"across": (12.0, 300.0), "tall": (50.0, 2000.0), "long": (30.0, 900.0), "": (12.0, 260.0)}
+
+
+@dataclass(frozen=True, slots=True)
+class _Heard:
+    """A unit heard at a token, in a length or by itself."""
+
+    at: int
+    unit: Unit
+    declared: bool
 
 
 def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
-    """ "and twenty-five across", "the head's about 9", "no, call it five and a half"."""
-    talk, vocabulary = mentions.talk, mentions.vocabulary
-    found: list[Length] = []
+    """The sizes whose unit is not said, in order."""
     taken = {i for x in lengths for i in range(x.start, x.end)}
-    repairs = {f.end for f in mentions.cue("repair")}
-    refs = {i for r in mentions.refs if r.cut is None for i in range(r.start, r.end)}
-    for previous in lengths:
-        unit_mm = _unit_of(mentions, previous)
-        stop = min(len(talk.texts), previous.end + _INHERIT_WORDS)
-        i = previous.end
-        while i < stop:
-            if i in taken:
-                break
-            amount = None if i in refs else bare_amount(talk.texts, i)
-            if amount is None:
-                i += 1
-                continue
-            if any(j in taken for j in range(amount.start, amount.end)):
-                break
-            after = vocabulary.dimensions.at(talk.texts, amount.end)
-            corrected = (
-                any(e in repairs for e in range(max(previous.end + 1, i - 1), i + 1))
-                and i - previous.end <= 7
-            )
-            headed = _subject_right_before(mentions, i)
-            ends = (
-                talk.tokens[amount.end - 1].mark
-                or amount.end == len(talk.texts)
-                or talk.clause(amount.end)[0] == amount.end
-                or talk.texts[amount.end] in ("now", "and", "but", "with")
-            )
-            plausible = 1 <= amount.value <= 400 / unit_mm * 10
-            if plausible and (after or (headed and ends) or (corrected and (ends or after))):
-                found.append(
-                    Length(
-                        start=amount.start,
-                        end=amount.end,
-                        mm=round(amount.value * unit_mm, 2),
-                        metric=previous.metric,
-                        singular=False,
-                        unit_said=False,
-                    )
+    units = _units_heard(mentions, lengths)
+    found: list[Length] = []
+    for amount in _amounts(mentions, taken):
+        before = [x for x in [*lengths, *found] if x.end <= amount.start]
+        previous = max(before, key=lambda x: x.end, default=None)
+        unit = _unit_for(mentions, amount, previous, units)
+        if unit is not None:
+            found.append(
+                Length(
+                    start=amount.start,
+                    end=amount.end,
+                    mm=round(amount.value * unit.mm, 2),
+                    metric=unit.metric,
+                    singular=False,
+                    unit_said=False,
                 )
-                taken |= set(range(amount.start, amount.end))
-            i = amount.end
+            )
     return found
 
 
-def _unit_of(mentions: Mentions, length: Length) -> float:
-    """Millimetres in the unit that the length was said in."""
-    for i in range(length.end - 1, length.start - 1, -1):
-        unit = mentions.vocabulary.units.at(mentions.talk.texts, i)
-        if unit is not None and unit.end <= length.end:
-            return mentions.vocabulary.unit_table[unit.label].mm
-    return 10.0
-
-
-def _subject_right_before(mentions: Mentions, at: int) -> bool:
+def _amounts(mentions: Mentions, taken: set[int]) -> Iterator[Quantity]:
+    """Amounts that stand outside of lengths, names and numbers."""
     texts = mentions.talk.texts
-    fill = (
-        "'s",
-        "is",
-        "are",
-        "about",
-        "around",
-        "at",
-        "a",
-        "good",
-        "nearly",
-        "roughly",
-        "say",
-        "maybe",
-        "what",
-        "an",
-        "just",
-        "measures",
-        "was",
+    closed = taken | {i for i, masked in enumerate(mentions.masked) if masked}
+    i = 0
+    while i < len(texts):
+        amount = None if i in closed or texts[i] == "one" else bare_amount(texts, i)
+        if amount is None or any(j in closed for j in range(amount.start, amount.end)):
+            i += 1
+            continue
+        yield amount
+        i = amount.end
+
+
+def _units_heard(mentions: Mentions, lengths: list[Length]) -> list[_Heard]:
+    """Every unit of the talk: those of lengths, those declared, those named by themselves."""
+    talk, table = mentions.talk, mentions.vocabulary.unit_table
+    heard = []
+    for f in mentions.vocabulary.units.find(talk.texts):
+        low = max(talk.sentence(f.start)[0], f.start - 8)
+        alone = not any(x.start <= f.start < x.end for x in lengths)
+        declared = alone and bool(_SIZING & set(talk.texts[low : f.start]))
+        heard.append(
+            _Heard(f.start, table[f.label], declared and "in" in talk.texts[low : f.start])
+        )
+    return heard
+
+
+def _unit_for(
+    mentions: Mentions, amount: Quantity, previous: Length | None, units: list[_Heard]
+) -> Unit | None:
+    """The unit that the amount is meant in, if it is a size at all."""
+    talk = mentions.talk
+    after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
+    way = after.label.split()[-1] if after is not None else ""
+    near = previous is not None and amount.start - previous.end < _NEAR
+    ends = _ends(mentions, amount.end)
+    headed = _noun_right_before(mentions, amount.start) and ends
+    mended = near and previous is not None and _mends(mentions, amount, previous)
+    mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
+    if near and previous is not None and (after or headed or mended):
+        unit = _unit_of(mentions, previous, units)
+        like = unit is not None and 0.6 <= amount.value * unit.mm / max(previous.mm, 0.1) <= 1.7
+        if unit is not None and (like or not mended) and 1 <= amount.value <= 400 / unit.mm * 10:
+            return unit
+    ahead = _named_ahead(mentions, amount, units) if after or headed else None
+    if ahead is not None:
+        return ahead
+    declared = next((h.unit for h in reversed(units) if h.declared and h.at < amount.start), None)
+    broken = amount.value != int(amount.value)
+    weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
+    if declared is not None and (after or (headed and broken) or weighty):
+        return declared if _in(_SPAN[way], amount.value * declared.mm) else None
+    if not after and not (headed and broken):
+        return None
+    used = [h.unit for h in reversed(units) if h.at < amount.start]
+    return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
+
+
+def _in(span: tuple[float, float], mm: float) -> bool:
+    return span[0] <= mm <= span[1]
+
+
+def _ends(mentions: Mentions, end: int) -> bool:
+    talk = mentions.talk
+    return (
+        end == len(talk.texts)
+        or bool(talk.tokens[end - 1].mark)
+        or talk.clause(end)[0] == end
+        or talk.texts[end] in _GOES_ON
     )
+
+
+def _no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
+    """Whether captions go on with something else than a thing counted: "call it 5 and a half"."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if talk.punctuated:
+        return False
+    things = (vocabulary.counted, vocabulary.other_units, vocabulary.germinated)
+    following = range(amount.end, min(amount.end + 3, len(talk.texts)))
+    return amount.value != int(amount.value) or not any(
+        book.at(talk.texts, i) for book in things for i in following
+    )
+
+
+def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
+    """ "no, call it five and a half": a second thought about the length before."""
+    talk = mentions.talk
+    if talk.between(previous.end, amount.start, ("?",)):
+        return False
+    if mentions.vocabulary.counted.find(talk.texts, previous.end, amount.start):
+        return False  # "count them buds, I make it twenty-three"
+    further = talk.sentence_number(amount.start) - talk.sentence_number(previous.start)
+    cut = any(r.start <= amount.start < r.end for r in mentions.refs if r.cut is not None)
+    if talk.punctuated and further > (0 if cut else 1):
+        return False
+    repairs = [
+        f for f in mentions.cue("repair", previous.end, amount.start) if f.end <= amount.start
+    ]
+    if not repairs or amount.start - repairs[0].end > _REPAIR_REACH:
+        return False
+    if amount.start - repairs[-1].end <= 1:
+        return True
+    low, high = talk.clause(amount.start)
+    return not talk.punctuated or (amount.start - low <= 2 and amount.end >= high - 1)
+
+
+def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | None:
+    """The unit that the length was said in, or took."""
+    inside = [h.unit for h in units if length.start <= h.at < length.end]
+    if inside:
+        return inside[-1]
+    before = [h.unit for h in units if h.at < length.start]
+    return before[-1] if before else None
+
+
+def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
+    """ "a hundred and fifty-two across, and that's millimetres", "forty by fifty, in inches"."""
+    talk = mentions.talk
+    stop = min(talk.sentence(amount.start)[1], amount.end + _UNIT_AHEAD + 4)
+    return next(
+        (
+            h.unit
+            for h in units
+            if amount.end <= h.at < stop and bare_amount(talk.texts, h.at - 1) is None
+        ),
+        None,
+    )
+
+
+def _noun_right_before(mentions: Mentions, at: int) -> bool:
+    texts = mentions.talk.texts
     i = at
-    while i > 0 and at - i < 4 and texts[i - 1] in fill:
+    while i > 0 and at - i < 4 and texts[i - 1] in _FILL | COPULAS:
         i -= 1
+    if mentions.talk.between(i - 1, at, (".", "?")):
+        return False
     return any(
         f.end == i and f.label != "nothing"
         for f in mentions.vocabulary.subjects.find(texts, max(0, i - 3), i)

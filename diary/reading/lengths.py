@@ -6,7 +6,7 @@ Ranges are reported as their midpoint (the extraction contract).
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from diary.reading.numerals import Quantity, fraction, quantity, whole
 from diary.reading.vocabulary import Unit, Vocabulary
@@ -26,18 +26,37 @@ class Length:
     unit_said: bool = True
 
 
-def find_lengths(texts: Sequence[str], vocabulary: Vocabulary) -> tuple[Length, ...]:
-    """All lengths with a unit, in order, not overlapping."""
+def find_lengths(
+    texts: Sequence[str], vocabulary: Vocabulary, closed: Sequence[bool] = ()
+) -> tuple[Length, ...]:
+    """All lengths with a unit, in order, not overlapping, none from within a closed token."""
     found: list[Length] = []
     at = 0
     while at < len(texts):
-        length = _length(texts, at, vocabulary)
+        inside = at < len(closed) and closed[at]
+        length = None if inside else _length(texts, at, vocabulary)
         if length is None:
             at += 1
             continue
+        length = _to_larger(texts, length, vocabulary)
         found.append(length)
         at = length.end
     return tuple(found)
+
+
+def _to_larger(texts: Sequence[str], low: Length, vocabulary: Vocabulary) -> Length:
+    """ "an inch and a half to two inches", "a foot to eighteen inches": the midpoint."""
+    if low.end + 1 >= len(texts) or texts[low.end] not in ("to", "or"):
+        return low
+    high = _length(texts, low.end + 1, vocabulary)
+    bare = quantity(texts, low.end + 1) if high is None else None
+    unit = _unit(texts, low.end - 1, vocabulary)
+    if bare is not None and unit is not None and low.mm < bare.value * unit[0].mm <= 2.5 * low.mm:
+        middle = (low.mm + bare.value * unit[0].mm) / 2  # "an inch or two", "two inches to three"
+        return replace(low, end=bare.end, mm=round(middle, 2))
+    if high is None or high.metric != low.metric or not low.mm < high.mm <= 2.5 * low.mm:
+        return low
+    return replace(low, end=high.end, mm=round((low.mm + high.mm) / 2, 2), metric=high.metric)
 
 
 def _length(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | None:
@@ -45,6 +64,8 @@ def _length(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | N
         return _range(texts, at, at + 1, ("and",), vocabulary)
     if texts[at] in ("a", "an") and (unit := _unit(texts, at + 1, vocabulary)):
         return _finish(texts, at, Quantity(at, at + 1, 1), unit[0], unit[1], vocabulary)
+    if inch := _unit_first(texts, at, vocabulary):
+        return inch
     if spread := _range(texts, at, at, ("to", "or", "and"), vocabulary):
         return spread
     amount = _amount(texts, at)
@@ -56,6 +77,27 @@ def _length(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | N
     return _finish(texts, at, amount, unit[0], unit[1], vocabulary)
 
 
+def _unit_first(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | None:
+    """ "inch and three-quarter", "the inch and a quarter one": one and a fraction."""
+    unit = _unit(texts, at, vocabulary)
+    if unit is None or texts[at] in ("mm", "cm") or texts[at].endswith("s"):
+        return None
+    if at and (texts[at - 1] in ("a", "an", "per", "every") or quantity(texts, at - 1)):
+        return None
+    if texts[unit[1] : unit[1] + 1] != ("and",):
+        return None
+    extra = fraction(texts, unit[1] + 1)
+    if extra is None or extra.value >= 1 or _unit(texts, extra.end, vocabulary):
+        return None
+    return Length(
+        start=at,
+        end=extra.end,
+        mm=round((1 + extra.value) * unit[0].mm, 2),
+        metric=unit[0].metric,
+        singular=True,
+    )
+
+
 def _amount(texts: Sequence[str], at: int) -> Quantity | None:
     """An amount, or two with a dash in digits ("3-4"), as their midpoint."""
     if at < len(texts) and "-" in texts[at]:
@@ -63,7 +105,7 @@ def _amount(texts: Sequence[str], at: int) -> Quantity | None:
         if (
             low.replace(".", "").isdecimal()
             and high.replace(".", "").isdecimal()
-            and float(high) < 100
+            and float(low) < float(high) < 100
         ):
             return Quantity(at, at + 1, (float(low) + float(high)) / 2)
     return quantity(texts, at)

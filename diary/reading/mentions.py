@@ -138,7 +138,7 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
         parts=_longest(
             [f for f in vocabulary.parts.find(talk.texts) if not any(masked[f.start : f.end])]
         ),
-        lengths=find_lengths(talk.texts, vocabulary),
+        lengths=find_lengths(talk.texts, vocabulary, masked),
         cue_table={habit: tuple(cues(talk, vocabulary, habit)) for habit in vocabulary.cues},
     )
 

@@ -51,7 +51,7 @@ class Scopes:
 # After "no" these begin an answer, not a denial: "no that can go on the heap".
 _ANSWER = frozenset(
     "it that this i he she they there we let hang hold sorry wait the you not no well "
-    "actually make call".split()
+    "actually make call sir madam love".split()
 )
 _CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
 # How far a denial reaches where no mark ends it.
@@ -148,6 +148,9 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     number_before = any(quantity(talk.texts, i) for i in range(max(0, cue.start - 2), cue.start))
     if number_before and after and quantity(talk.texts, after[0]) and talk.texts[after[0]] != "a":
         return True
+    if vocabulary.units.at(talk.texts, cue.start - 1) and after:
+        again = after[0] + (talk.texts[after[0]] in ("a", "an"))
+        return bool(vocabulary.units.at(talk.texts, again) or quantity(talk.texts, again))
     colour_before = vocabulary.colours.at(talk.texts, cue.start - 1) is not None
     return colour_before and any(vocabulary.colours.at(talk.texts, i) for i in after)
 
@@ -245,6 +248,8 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
                 continue
             stop = min(stop, cue.end + _NEAR + 2)
+            if talk.texts[cue.start] == "where":  # "where's my tape 3 centimetres"
+                stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
 

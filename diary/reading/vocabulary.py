@@ -65,6 +65,9 @@ class Vocabulary:
     subjects: PhraseBook  # label: bloom, head, plant, stem, leaf, nothing
     dimensions: PhraseBook  # label: across, tall, long
     size_comparisons: PhraseBook
+    size_limits: PhraseBook  # before a length: what a class asks, what is wanted
+    size_ways: PhraseBook  # before a length: how far a thing was moved, cut, set apart
+    size_topics: PhraseBook  # label: "plant tall", "plant across"
     counted: PhraseBook  # label: trait, or "seeds"
     between: Mapping[str, frozenset[str]]
     cuttings_exist: PhraseBook
@@ -147,6 +150,9 @@ def _load(folder: Path | None) -> Vocabulary:
         subjects=_book(data["measures"]["subject"]),
         dimensions=_book(data["measures"]["dimension"]),
         size_comparisons=_book({"compared": data["measures"]["compared"]["said"]}),
+        size_limits=_book({"limit": data["measures"]["limit"]["said"]}),
+        size_ways=_book({"way": data["measures"]["way"]["said"]}),
+        size_topics=_book(data["measures"]["topic"]),
         counted=_book({trait: entry["nouns"] for trait, entry in counted.items()}),
         between={trait: frozenset(entry["between"]) for trait, entry in counted.items()},
         cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),

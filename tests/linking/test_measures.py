@@ -82,3 +82,62 @@ def test_a_size_says_whether_it_was_hedged() -> None:
 )
 def test_coins_as_sizes(said: str, mm: float) -> None:
     assert values("bloom_diameter", said) == [pytest.approx(mm, abs=0.5)]
+
+
+@pytest.mark.parametrize(
+    ("said", "trait", "mm"),
+    [
+        ("Nobbut two inch, the flower, but it earns its keep.", "bloom_diameter", 50.8),
+        ("It's only a foot across, is the plant.", "plant_spread", 304.8),
+        ("Forty-two centimetres of stem under it.", "stem_length", 420),
+        ("Stalks long. Eighteen centimetres.", "stem_length", 180),
+        ("Dwarf, twelve centimetres.", "plant_height", 120),
+        ("The leaf's ever so small. It's two centimetres across.", "leaf_width", 20),
+        ("It carries its flowers above the leaves, five centimetres each.", "bloom_diameter", 50),
+        ("Stem length, from the soil to the flower: sixty centimetres.", "stem_length", 600),
+        ("Leaves that swamp a plant, the broadest of them twelve centimetres.", "leaf_width", 120),
+        ("Measure across the plant for me. Twenty centimetres, leaf to leaf.", "plant_spread", 200),
+        ("It's ten inches up and a foot across.", "plant_height", 254),
+        ("Six centimetres; on the callipers it's sixty-three millimetres.", "bloom_diameter", 63),
+    ],
+)
+def test_the_noun_may_stand_anywhere(said: str, trait: str, mm: float) -> None:
+    assert values(trait, said) == [pytest.approx(mm, abs=0.1)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "It's two centimetres shy of what the class asks.",
+        "I used thirty metres of hose.",
+        "I moved it two feet along the bench.",
+        "The class says no more than fifteen centimetres.",
+        "It needs another inch.",
+        "It wants to be fifteen centimetres.",
+        "It's in a wee three inch one.",
+        "Bigger than the last by a good centimetre.",
+    ],
+)
+def test_differences_limits_and_ways_are_no_size(said: str) -> None:
+    assert [o for o in observed(said) if o.unit == "mm"] == []
+
+
+@pytest.mark.parametrize(
+    ("utterances", "trait", "mm"),
+    [
+        (("Sizes in inches today.", "Two and three-quarter across."), "bloom_diameter", 69.85),
+        (("Sizes in inches today.", "A good three, is that."), "bloom_diameter", 76.2),
+        (("A hundred and fifty across, and that's millimetres.",), "bloom_diameter", 150),
+        (
+            ("Three centimetres, no, I'm holding it crooked, three and a half.",),
+            "bloom_diameter",
+            35,
+        ),
+    ],
+)
+def test_a_unit_said_before_or_after(utterances: tuple[str, ...], trait: str, mm: float) -> None:
+    assert values(trait, *utterances) == [pytest.approx(mm, abs=0.1)]
+
+
+def test_a_bare_number_is_no_size_where_no_unit_was_told() -> None:
+    assert [o for o in observed("A good three, is that.") if o.unit == "mm"] == []

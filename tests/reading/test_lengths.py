@@ -74,3 +74,18 @@ def test_metric_and_inches_are_told_apart() -> None:
     )
     assert not inches.metric
     assert metric.metric
+
+
+@pytest.mark.parametrize(
+    ("said", "mm"),
+    [
+        ("inch and three-quarter", 44.45),
+        ("the inch and a quarter one", 31.75),
+        ("an inch and a half to two inches", 44.45),
+        ("an inch or two", 38.1),
+        ("a foot to eighteen inches", 381.0),
+        ("four centimetres or two inches", 40.0),
+    ],
+)
+def test_unit_first_and_two_lengths(said: str, mm: float) -> None:
+    assert find_lengths(texts(said), load_vocabulary())[0].mm == pytest.approx(mm)

@@ -1,0 +1,71 @@
+"""The dimension said of a length: right after it ("across"), or right before ("height, ...")."""
+
+from diary.reading.lengths import Length
+from diary.reading.mentions import Mentions
+
+_FILL = frozenset(
+    "or so at the most least roughly about right nearly and bit a in all good fully maybe "
+    "thereabouts i think reckon say suppose make it just exactly".split()
+)
+_MOST_FILL = 4
+_OPENS = frozenset({"up", "height", "stands", "width", "span", "length", "spread", "spreads"})
+_BEFORE = frozenset(
+    "height across diameter width spread stands span in length tall high spreads wide from "
+    "soil pot rim ground base top tip edge side leaf over round through up out".split()
+)
+_LOOK_BACK = 9
+
+
+def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
+    """The label of the dimension, or "", and where its words end."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    i = length.end
+    while i < len(talk.texts) and i - length.end < _MOST_FILL and talk.texts[i] in _FILL:
+        if vocabulary.dimensions.at(talk.texts, i) is not None:
+            break
+        if talk.tokens[i].mark in (".", "?") or talk.tokens[i - 1].mark in (".", "?"):
+            return _before(mentions, length)
+        i += 1
+    found = vocabulary.dimensions.at(talk.texts, i)
+    if found is None or talk.between(length.end - 1, i, (".", "?")):
+        return _rises(mentions, length) or _before(mentions, length)
+    whole = talk.texts[found.end : found.end + 3]
+    if (
+        found.label == "across"
+        and not talk.tokens[found.end - 1].mark
+        and (whole[:2] in (("the", "plant"), ("the", "whole")) or whole[:1] == ("plant",))
+    ):
+        return "plant across", found.end
+    if talk.texts[found.start] in _OPENS and talk.tokens[found.start - 1].mark:
+        return _before(mentions, length)
+    return found.label, found.end
+
+
+def _rises(mentions: Mentions, length: Length) -> tuple[str, int] | None:
+    """ "ten inches up and a foot across"; not "up on last year"."""
+    talk = mentions.talk
+    if talk.texts[length.end : length.end + 1] != ("up",) or talk.tokens[length.end - 1].mark:
+        return None
+    end = length.end + 1
+    if (
+        end == len(talk.texts)
+        or talk.tokens[end - 1].mark
+        or talk.texts[end] in ("and", "but", "by", "so", "already", "now")
+    ):
+        return "tall", end
+    return None
+
+
+def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
+    talk = mentions.talk
+    low = talk.sentence(length.start)[0]
+    start = max(low, length.start - _LOOK_BACK)
+    found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)
+    for f in reversed(found):
+        if talk.texts[f.start] in _BEFORE and not any(
+            max(low, f.start - 5) < x.end <= f.start
+            and not talk.between(x.end - 1, f.start, (",", "."))
+            for x in mentions.lengths_in(low, f.start)
+        ):
+            return f.label, length.end
+    return "", length.end

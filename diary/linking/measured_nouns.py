@@ -1,0 +1,226 @@
+"""Where the noun stands whose size is told: in the length, after it, before it, a clause ago.
+
+"a two inch flower", "thirty centimetres of stem", "a foot across, is the plant", "the leaf's
+small, it's a centimetre across"; not "well above the leaves, five centimetres across".
+"""
+
+from diary.reading.lengths import Length
+from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
+from diary.reading.phrases import Found
+
+NOTHING = "nothing"
+_BETWEEN = frozenset(
+    "long clay plastic wide tall flower across square of deep flowering cane bamboo high "
+    "split terracotta round diameter".split()
+)
+_POINTS = frozenset(
+    "for the of on a each its whole it that this to per any every one biggest best widest "
+    "her his my is are was an 's in largest broadest single main open individual".split()
+)
+_PLACED = frozenset(
+    "above below under beneath against over among behind beside beyond past between amongst "
+    "within beneath off for than to on from at by beyond near".split()
+)
+COPULAS = frozenset({"is", "are", "'s", "'re", "was", "has", "have", "does", "do", "will"})
+_LEADS = frozenset(
+    "the a an this that these those its his her my and but so now well oh right yes aye no "
+    "it there as for with on each one good nice big little lovely small great whole actual "
+    "what about then look hold measure of got has have had 's is are 've i you we biggest "
+    "best main".split()
+)
+_DETERMINERS = frozenset("the a an its my her his this that these those first lowest top".split())
+_PLURAL = frozenset({"them", "they", "these", "those"})
+# A noun with one of these right after it is what the sentence measures.
+_TITLES = frozenset("length width diameter size across height spread measurement".split())
+_TO_LENGTH = frozenset(
+    "is are 's 're was about around only just a an good the of nearly almost say maybe some "
+    "measures measure measuring hang hangs hanging down trail trails reach reaches goes come "
+    "comes up to roughly out at over".split()
+)
+_MEASURING = frozenset(
+    "measure measured measuring ruler rule tape calipers callipers gauge width across size".split()
+)
+_REACH = 14
+
+
+def governed(mentions: Mentions, length: Length) -> str:
+    """The noun that the length stands with: "a fifteen-centimetre stem", "a nine-inch pot"."""
+    texts, talk = mentions.talk.texts, mentions.talk
+    if talk.tokens[length.end - 1].mark:
+        return ""
+    for skip in (0, 1, 2):
+        i = length.end + skip
+        if i >= len(texts) or talk.between(length.end - 1, i, (".", ",", "?")):
+            break
+        if skip and texts[i - 1] not in _BETWEEN:
+            break
+        found = mentions.vocabulary.subjects.at(texts, i)
+        if found is not None and (length.singular or skip or found.label == NOTHING):
+            return "" if _new_subject(mentions, length, found) else found.label
+    return ""
+
+
+def _new_subject(mentions: Mentions, length: Length, noun: Found) -> bool:
+    """ "half a centimetre leaf is variegated": the noun opens the next clause."""
+    talk = mentions.talk
+    return (
+        not talk.punctuated
+        and talk.texts[noun.end : noun.end + 1] != ()
+        and talk.texts[noun.end] in COPULAS
+        and talk.texts[length.start - 1 : length.start] not in (("a",), ("the",), ("its",))
+    )
+
+
+def named_after(mentions: Mentions, end: int) -> str:
+    """The noun set after the size: "nobbut two inch, the flower", "4 inches on the floret"."""
+    talk = mentions.talk
+    texts = talk.texts
+    at = end
+    while at < len(texts) and at - end < 5:
+        if talk.tokens[at - 1].mark in (".", "?"):
+            return ""
+        found = mentions.vocabulary.subjects.at(texts, at)
+        if found is not None:
+            if at == end or not _ends(mentions, found.end) or found.label == NOTHING:
+                return ""
+            return found.label
+        if texts[at] not in _POINTS:
+            return ""
+        at += 1
+    return ""
+
+
+def _ends(mentions: Mentions, end: int) -> bool:
+    """Whether the phrase is over, so that its noun is no subject of what follows."""
+    talk = mentions.talk
+    if end >= len(talk.texts) or talk.tokens[end - 1].mark:
+        return True
+    if talk.texts[end] in COPULAS:
+        return False
+    return talk.clause(end)[0] == end or talk.texts[end] in (
+        "and",
+        "but",
+        "so",
+        "mind",
+        "with",
+        "now",
+        "itself",
+        "at",
+    )
+
+
+def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
+    """The nouns of tokens low..at-1 whose size may be told next, without mere places."""
+    talk = mentions.talk
+    found = _outermost(mentions.vocabulary.subjects.find(talk.texts, low, at))
+    found = [
+        f
+        for f in found
+        if not mentions.masked[f.start] and (f.label != NOTHING or _leads_to(mentions, f, at))
+    ]
+    many = _of_many(mentions, found, at)
+    if many:
+        return many
+    here = [f for f in found if not _is_place(mentions, f, low, at)]
+    return here or [f for f in found if f.label == NOTHING]
+
+
+def titled(mentions: Mentions, low: int, at: int) -> str:
+    """ "Stem length, from the soil to the first flower: ...", "leaf width": what it heads."""
+    texts = mentions.talk.texts
+    for f in _outermost(mentions.vocabulary.subjects.find(texts, low, at)):
+        if f.label != NOTHING and (set(texts[f.start + 1 : f.end + 1]) & _TITLES):
+            return f.label
+    return ""
+
+
+def _of_many(mentions: Mentions, found: list[Found], at: int) -> list[Found]:
+    """ "leaves that swamp a plant, the broadest of them being ...": not the plant."""
+    texts = mentions.talk.texts
+    many = [f for f in found if texts[f.end - 1].endswith(("s", "foliage"))]
+    later = texts[many[-1].end : at] if many else ()
+    return many[-1:] if _PLURAL & set(later) else []
+
+
+def _leads_to(mentions: Mentions, noun: Found, at: int) -> bool:
+    """Whether the length can be of a thing that is no plant: in its clause, and beside it."""
+    talk = mentions.talk
+    if talk.clause(noun.start) != talk.clause(at):
+        return False
+    between = set(talk.texts[noun.end : at])
+    return talk.punctuated or (bool(between) and between <= _TO_LENGTH)
+
+
+def _outermost(found: list[Found]) -> list[Found]:
+    kept: list[Found] = []
+    for f in found:
+        if not kept or f.start >= kept[-1].end:
+            kept.append(f)
+    return kept
+
+
+def _is_place(mentions: Mentions, noun: Found, low: int, at: int) -> bool:
+    """ "well above the leaves, ...", "up to the truss", "for a plant of its age"."""
+    talk = mentions.talk
+    if talk.texts[noun.end : noun.end + 1] == ("of",):
+        return False  # "on a stem of eighteen centimetres"
+    if noun.end >= at - 1 and not talk.tokens[noun.end - 1].mark:
+        return False
+    i = noun.start
+    while i > low and noun.start - i < 3 and talk.texts[i - 1] in _DETERMINERS:
+        i -= 1
+    return i > low and talk.texts[i - 1] in _PLACED
+
+
+def carried_over(mentions: Mentions, low: int, at: int) -> str:
+    """The noun of the clause before, where this one has none: "Stalks long. Eighteen ..."."""
+    talk = mentions.talk
+    if low == 0:
+        return ""
+    start = talk.sentence(low - 1)[0]
+    if not talk.punctuated:
+        start = talk.sentence(max(0, low - _REACH))[0]
+    if any(start < r.end and r.start < low for r in mentions.refs if r.cut is None):
+        start = max(r.end for r in mentions.refs if r.cut is None and r.start < low)
+    found = _outermost(mentions.vocabulary.subjects.find(talk.texts, start, low))
+    if not talk.punctuated and found and found[-1].label == NOTHING:
+        return ""
+    if many := _of_many(mentions, [f for f in found if f.label != NOTHING], at):
+        return many[0].label
+    nouns = [f for f in found if f.label != NOTHING and not _is_place(mentions, f, start, low)]
+    if not nouns or low - nouns[-1].end > _REACH:
+        return ""
+    if _MEASURING & set(talk.texts[nouns[-1].start - 6 : low]) and found[-1].label != NOTHING:
+        return nouns[-1].label
+    told = [f.label for f in nouns if _is_subject(mentions, f)]
+    if not told:
+        return ""
+    return told[0] if talk.punctuated else told[-1]
+
+
+def _is_subject(mentions: Mentions, noun: Found) -> bool:
+    """Whether the clause is about the noun: it opens it, or a verb follows it."""
+    texts = mentions.talk.texts
+    following = texts[noun.end : noun.end + 1]
+    if following and (following[0] in COPULAS or following[0] in ("it", "they")):
+        return True
+    low = mentions.talk.sentence(noun.start)[0]
+    for i in range(noun.start - 1, low - 1, -1):
+        if mentions.masked[i]:
+            return True
+        if texts[i] not in _LEADS and quantity(texts, i) is None:
+            return False
+    return True
+
+
+def topic(mentions: Mentions, low: int, at: int) -> tuple[str, str]:
+    """The plant and the way it is measured: "Dwarf, twelve centimetres", "it's not tall ..."."""
+    if any(low < r.end and r.start < at for r in mentions.refs if r.cut is None):
+        return "", ""
+    texts = mentions.talk.texts
+    found = mentions.vocabulary.size_topics.find(texts, max(low, at - _REACH), at)
+    if not found:
+        return "", ""
+    subject, dimension = found[-1].label.split()
+    return subject, dimension

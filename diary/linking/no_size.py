@@ -1,0 +1,103 @@
+"""Lengths that are no size of the plant in hand: differences, limits, ways, pots, rain.
+
+"two centimetres shy of what the class asks", "thirty metres of hose", "I moved it two feet
+along", "it wants another inch" give none; "no more than four inches high" is a size.
+"""
+
+from diary.reading.lengths import Length
+from diary.reading.mentions import Mentions
+
+_RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
+_LACKING = frozenset({"want", "wants", "need", "needs", "give", "gain", "gained", "grown", "put"})
+_DETERMINERS = ("a", "an", "its", "my", "that", "this", "the", "her", "his")
+_SMALL = ("wee", "little", "small", "big", "tiny", "plastic", "clay", "old", "poor", "mere")
+_INTO = ("in", "into", "to", "still", "on", "of", "out", "from", "inside", "outgrown", "filling")
+
+
+def is_no_size(mentions: Mentions, length: Length) -> bool:
+    """Whether the length measures something else, or only how far two things are apart."""
+    return (
+        _difference(mentions, length)
+        or _of_a_stuff(mentions, length)
+        or _limit(mentions, length)
+        or _lacking(mentions, length)
+        or _way(mentions, length)
+        or bool(_RAIN & set(mentions.talk.texts[max(0, length.start - 8) : length.end + 3]))
+    )
+
+
+def is_pot(mentions: Mentions, length: Length) -> bool:
+    """ "it's only in a six inch", "still in a nine centimetre": the pot is not said."""
+    texts = mentions.talk.texts
+    i = length.start
+    while i > 0 and length.start - i < 3 and texts[i - 1] in _SMALL:
+        i -= 1
+    return length.singular and i > 1 and texts[i - 1] in _DETERMINERS and texts[i - 2] in _INTO
+
+
+def _difference(mentions: Mentions, length: Length) -> bool:
+    """ "a centimetre taller", "two centimetres shy of", "bigger by a good inch"."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    texts = talk.texts
+    if texts[length.end : length.end + 1] == ("too",):
+        return True
+    if vocabulary.size_comparisons.at(texts, length.end) and not vocabulary.dimensions.at(
+        texts, length.end
+    ):
+        return True
+    low = max(talk.sentence(length.start)[0], length.start - 9)
+    by = [i for i in range(max(low, length.start - 4), length.start) if texts[i] == "by"]
+    return bool(by) and any(
+        f.end <= by[-1] for f in vocabulary.size_comparisons.find(texts, low, by[-1])
+    )
+
+
+def _of_a_stuff(mentions: Mentions, length: Length) -> bool:
+    """ "ten mils of feed", "thirty metres of hose"; not "fifteen centimetres of stem"."""
+    texts = mentions.talk.texts
+    if texts[length.end : length.end + 1] != ("of",) or mentions.talk.tokens[length.end - 1].mark:
+        return False
+    rest = texts[length.end + 1 : length.end + 5]
+    skipped = 0
+    while skipped < len(rest) and rest[skipped] in _QUALITIES:
+        skipped += 1
+    at = length.end + 1 + skipped
+    noun = mentions.vocabulary.subjects.at(texts, at)
+    if noun is not None:
+        return noun.label == "nothing"
+    return at < len(texts) and texts[at] not in ("it", "them", "this", "that")
+
+
+_QUALITIES = frozenset(
+    "a the good bare straight clean stiff strong solid clear thick wiry of its nice lovely long "
+    "proper pure sturdy fine".split()
+)
+
+
+def _limit(mentions: Mentions, length: Length) -> bool:
+    """ "the class says no more than fifteen centimetres", "when I want thirty-eight"."""
+    talk = mentions.talk
+    low = max(talk.clause(length.start)[0], length.start - 9)
+    return bool(mentions.vocabulary.size_limits.find(talk.texts, low, length.start))
+
+
+def _lacking(mentions: Mentions, length: Length) -> bool:
+    """ "it needs another inch", "it's put on two inches"; not "the stem's another nine"."""
+    talk = mentions.talk
+    low = max(talk.clause(length.start)[0], length.start - 5)
+    before = talk.texts[low : length.start]
+    return bool(_LACKING & set(before)) and (
+        bool({"another", "extra", "more", "on"} & set(before))
+        or talk.texts[length.end : length.end + 1] in (("more",), ("extra",))
+        or "another" in talk.texts[length.start : length.end]
+    )
+
+
+def _way(mentions: Mentions, length: Length) -> bool:
+    """ "I moved it two feet along", "cut it back by six inches", "every two inches"."""
+    talk = mentions.talk
+    low = max(talk.clause(length.start)[0], length.start - 7)
+    return any(
+        "to" not in talk.texts[f.end : length.start]
+        for f in mentions.vocabulary.size_ways.find(talk.texts, low, length.start)
+    )
