@@ -31,12 +31,11 @@ def sharpest_still(path: Path, start_ms: int, end_ms: int, *, width: int = 640) 
 
     Sharp means a large variance of the Laplacian (Pech-Pacheco and others, ICPR 2000): a
     camera that moves or hunts for focus gives a small one. MediaError where unreadable.
+    Key pictures are looked at first, thirty times as quick; all only where there is none.
     """
-    best: tuple[float, int, Any] | None = None
-    for at_ms, frame in frames(path, start_ms, end_ms, most=_LOOKED_AT):
-        sharp = _sharpness(frame)
-        if best is None or sharp > best[0]:
-            best = (sharp, at_ms, frame)
+    best = _sharpest(frames(path, start_ms, end_ms, most=_LOOKED_AT, keys=True)) or _sharpest(
+        frames(path, start_ms, end_ms, most=_LOOKED_AT)
+    )
     if best is None:
         return None
     at_ms, frame = best[1], upright(best[2])
@@ -44,10 +43,23 @@ def sharpest_still(path: Path, start_ms: int, end_ms: int, *, width: int = 640) 
     return Still(at_ms=at_ms, width=width, height=height, jpeg=_jpeg(frame, width, height))
 
 
-def frames(path: Path, start_ms: int, end_ms: int, *, most: int) -> Iterator[tuple[int, Any]]:
+def _sharpest(pictures: Iterator[tuple[int, Any]]) -> tuple[float, int, Any] | None:
+    """The sharpness of the sharpest, its moment, and itself."""
+    best: tuple[float, int, Any] | None = None
+    for at_ms, frame in pictures:
+        sharp = _sharpness(frame)
+        if best is None or sharp > best[0]:
+            best = (sharp, at_ms, frame)
+    return best
+
+
+def frames(
+    path: Path, start_ms: int, end_ms: int, *, most: int, keys: bool = False
+) -> Iterator[tuple[int, Any]]:
     """At most `most` decoded pictures evenly spread over the stretch, each with its moment.
 
-    Pictures that are damaged are passed over. Nothing where the file has no film.
+    With `keys` only those that stand by themselves, a second or so apart. Damaged pictures are
+    passed over. Nothing where the file has no film.
     """
     import av
 
@@ -55,6 +67,8 @@ def frames(path: Path, start_ms: int, end_ms: int, *, most: int) -> Iterator[tup
         if not container.streams.video:
             return
         stream = container.streams.video[0]
+        if keys:
+            stream.codec_context.skip_frame = "NONKEY"
         step = max(1, (end_ms - start_ms) // most)
         due = start_ms
         try:

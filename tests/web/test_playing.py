@@ -60,6 +60,26 @@ def test_a_click_on_a_word_jumps_there_and_the_words_follow(page: Page, served: 
     expect(page.locator(".obs[aria-current=true]")).to_contain_text("compact")
 
 
+def test_a_memo_shows_its_sound_and_a_click_there_jumps(page: Page, served: Served) -> None:
+    page.goto(f"{served.url}/recordings")
+    page.get_by_role("link", name="Memo by the door").click()
+    ready(page)
+    wave = page.locator("#wave")
+    expect(wave).to_be_visible()
+    inked = (
+        "(wave => wave.width > 0 && wave.getContext('2d')"
+        ".getImageData(0, 0, wave.width, wave.height).data.some(value => value > 0))"
+        "(document.querySelector('#wave'))"
+    )
+    until(page, inked)
+    until(page, "document.querySelector('#screen').readyState >= 1")
+    wide = wave.bounding_box()
+    assert wide is not None
+    wave.click(position={"x": wide["width"] / 2, "y": wide["height"] / 2})
+    until(page, f"{NOW} > 1")
+    assert page.evaluate(NOW) == pytest.approx(6.0, abs=0.5)  # the memo lasts 12 s
+
+
 def test_a_band_of_the_time_line_plays_its_clip(page: Page, served: Served) -> None:
     page.goto(f"{served.url}/recordings")
     page.get_by_role("link", name="Bench walk, early June").click()

@@ -8,7 +8,7 @@ from diary.records.readings import load_reading
 from diary.records.recordings import recordings
 from diary.records.store import open_store
 from tests.records.making import reread
-from tests.web.conftest import Served, until
+from tests.web.conftest import Served, ready, until
 
 pytestmark = pytest.mark.browser
 
@@ -108,6 +108,22 @@ def test_an_unnamed_plant_gets_its_number_and_all_clips_follow(page: Page, serve
     expect(page.locator("h1")).to_contain_text("23-15")
     expect(page.locator("#cliplist > .clip")).to_have_count(1)
     assert kinds(served) == ["NamePlant"]
+
+
+def test_two_numbers_for_one_plant_become_one_and_it_undoes(page: Page, served: Served) -> None:
+    open_june(page, served)
+    page.locator("#c1 .when").click()
+    page.keyboard.press("m")
+    dialog = page.locator("#dlg-plant")
+    dialog.get_by_label("Number or name").fill("23-11")
+    dialog.get_by_role("button", name="Keep").click()
+    expect(page.locator("#c1 h3")).to_contain_text("23-11")
+    page.goto(f"{served.url}/plants/23-11")
+    expect(page.locator("#cliplist > .clip")).to_have_count(2)
+    assert kinds(served) == ["MergePlants"]
+    ready(page)
+    page.keyboard.press("u")
+    expect(page.locator("#cliplist > .clip")).to_have_count(1)
 
 
 def test_clips_are_split_joined_moved_made_and_removed(page: Page, served: Served) -> None:
