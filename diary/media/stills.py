@@ -1,6 +1,6 @@
 """Stills: the sharpest picture of a stretch of film, as JPEG."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -13,6 +13,7 @@ from diary.media.opening import opened
 from diary.media.upright import upright
 
 _LOOKED_AT = 12  # pictures compared in a stretch
+_FEW = 4
 _QUALITY = 3  # of mjpeg: 2 (best) to 31
 
 
@@ -31,11 +32,10 @@ def sharpest_still(path: Path, start_ms: int, end_ms: int, *, width: int = 640) 
 
     Sharp means a large variance of the Laplacian (Pech-Pacheco and others, ICPR 2000): a
     camera that moves or hunts for focus gives a small one. MediaError where unreadable.
-    Key pictures are looked at first, thirty times as quick; all only where there is none.
+    Key pictures are looked at, thirty times as quick; all of a stretch that has few of them.
     """
-    best = _sharpest(frames(path, start_ms, end_ms, most=_LOOKED_AT, keys=True)) or _sharpest(
-        frames(path, start_ms, end_ms, most=_LOOKED_AT)
-    )
+    keys = list(frames(path, start_ms, end_ms, most=_LOOKED_AT, keys=True))
+    best = _sharpest(keys if len(keys) >= _FEW else frames(path, start_ms, end_ms, most=_LOOKED_AT))
     if best is None:
         return None
     at_ms, frame = best[1], upright(best[2])
@@ -43,7 +43,7 @@ def sharpest_still(path: Path, start_ms: int, end_ms: int, *, width: int = 640) 
     return Still(at_ms=at_ms, width=width, height=height, jpeg=_jpeg(frame, width, height))
 
 
-def _sharpest(pictures: Iterator[tuple[int, Any]]) -> tuple[float, int, Any] | None:
+def _sharpest(pictures: Iterable[tuple[int, Any]]) -> tuple[float, int, Any] | None:
     """The sharpness of the sharpest, its moment, and itself."""
     best: tuple[float, int, Any] | None = None
     for at_ms, frame in pictures:
