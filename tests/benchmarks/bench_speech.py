@@ -55,9 +55,8 @@ def main() -> None:
         accuracy(spoken_scripts(chosen.folder, tuple(chosen.only)), chosen.noise, settings)
     else:
         scripts = spoken_scripts(chosen.folder, tuple(chosen.only))
-        hows = [PLAIN, "diary", "diary with hints"] if chosen.what == "speed" else ["diary"]
-        if chosen.how:  # plain and one of ours only
-            hows = [PLAIN, chosen.how]
+        ours = [chosen.how] if chosen.how else ["diary", "diary with hints"]
+        hows = [PLAIN, *ours] if chosen.what == "speed" else ours[-1:]
         for minutes in chosen.minutes:
             speed(scripts, minutes, chosen.runs if chosen.what == "speed" else 1, hows, settings)
 
