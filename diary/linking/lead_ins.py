@@ -19,7 +19,7 @@ _FILLERS = frozenset(
     "named called last he she "
     "father mother mum dad sister brother guy bloke feller beauty plant for today up "
     "down along in hi ha hmm very its gal lass lad lady baby poor youngster again is 's "
-    "are that were".split()
+    "are that were himself herself itself".split()
 )
 _SHOW_VERBS = frozenset(
     {
@@ -167,7 +167,7 @@ class LeadIns:
 
     def compared(self, at: int) -> bool:
         """Whether a phrase of comparison ends right before the token ("starting with" is none)."""
-        if at not in self._compared:
+        if at not in self._compared or self._mentions.talk.between(at - 1, at, (".", "?")):
             return False
         longest = max((at - start for start, _ in self._kinds.get(at, ())), default=0)
         if longest == self._compared[at]:

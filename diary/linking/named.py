@@ -3,6 +3,7 @@
 from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIns
+from diary.linking.named_aside import crossed_after, only_likened, others_opinion
 from diary.linking.openings import opening
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions, Ref
@@ -13,12 +14,56 @@ _NOT_AFTER_NAME = frozenset(
 )
 
 
+_SELF = frozenset({"itself", "himself", "herself", "too", "now"})
+_STANDS = frozenset({"is", "'s", "stands", "sits", "lives", "comes", "goes"})
+_HERE = frozenset("here beside behind next alongside right just at there in".split())
+_NEAR = frozenset("here it him her this that them its his along elbow end side comparison".split())
+_KEPT = frozenset("keep kept have had 've bought brought put stood stuck fetched left grow".split())
+
+
+def _placed_here(mentions: Mentions, ref: Ref) -> bool:
+    """ "Tin Whistle itself is here at its elbow", "Tin Whistle I keep here for a yardstick".
+
+    Not "Tin Whistle is better", "Tin Whistle I lost".
+    """
+    talk = mentions.talk
+    clause = talk.clause(ref.start)
+    if not all(t in _OPENING for t in talk.texts[clause[0] : ref.start]):
+        return False
+    rest = talk.texts[ref.end : min(ref.end + 8, talk.sentence(ref.start)[1])]
+    if rest[:1] in (("i",), ("we",)) and len(rest) > 1 and rest[1] in _KEPT:
+        return bool(_NEAR & set(rest))
+    i = 1 if rest[:1] != () and rest[0] in _SELF else 0
+    if len(rest) <= i + 1 or rest[i] not in _STANDS or rest[i + 1] not in _HERE:
+        return False
+    return bool(_NEAR & set(rest[i + 1 : i + 5]))
+
+
+_OPENING = frozenset("and now then so right well oh here but the old".split())
+_FETCHING = frozenset("fetch bring pass hand reach give lift show".split())
+
+
+def _sent_for(mentions: Mentions, ref: Ref) -> bool:
+    """ "Where's Tin Whistle got to?", "fetch Tin Whistle over"."""
+    texts = mentions.talk.texts
+    before = tuple(t for t in texts[max(0, ref.start - 4) : ref.start] if t not in ("the", "old"))
+    rest = texts[ref.end : ref.end + 2]
+    if before[-2:] in (("where", "'s"), ("where", "is"), ("where", "has")):
+        return mentions.talk.tokens[ref.end - 1].mark == "?" or rest[:1] in (
+            ("got",), ("gone",), ("hiding",), ("now",), ("then",), ("today",), ("been",),
+        )  # fmt: skip
+    head = mentions.talk.sentence(ref.start)[0]
+    return bool(_FETCHING & set(texts[head : head + 3])) and bool(_FETCHING & set(before))
+
+
 _PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "than"})
 
 
 def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
     """The turn that a name makes: only where the plant is plainly shown."""
-    if ref.start in taken or set_aside(mentions, ref):
+    if ref.start in taken or (set_aside(mentions, ref) and not _sent_for(mentions, ref)):
+        return None
+    if crossed_after(mentions, ref) or only_likened(mentions, ref) or others_opinion(mentions, ref):
         return None
     lead = leads.before(ref.start)
     talk = mentions.talk
@@ -46,6 +91,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
             talk.texts, sentence[0], min(sentence[1], ref.end + 14)
         )
     )
+    bought = bought or _placed_here(mentions, ref) or _sent_for(mentions, ref)
     next_up = heads and shown_after(mentions, ref) and rest != ("now",)
     moved = lead.moved or leads.moved_before(ref.start)
     if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):

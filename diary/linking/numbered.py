@@ -2,6 +2,7 @@
 
 from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
+from diary.linking.in_passing import only_told_apart, tells_of_the_lost
 from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.openings import opening
 from diary.linking.statement import Statement
@@ -20,13 +21,17 @@ def numbered_turn(
     """The turn that a number makes, or none."""
     told_after = shown_after(mentions, ref) and ref.cut is None
     if (ref.start in taken or set_aside(mentions, ref)) and not (
-        told_after and _which_is(mentions, ref)
+        (told_after and _which_is(mentions, ref)) or _is_child(mentions, ref)
     ):
         return None
     lead = leads.before(ref.start)
     if leads.compared(ref.start) and not (lead.shown or lead.came_back or _which_is(mentions, ref)):
         return None
-    if leads.guessed(ref.start) or _is_kin(mentions, ref):
+    if leads.guessed(ref.start) or _is_kin(mentions, ref) or _mends_parent(mentions, ref):
+        return None
+    if tells_of_the_lost(mentions, ref) and not (lead.presented or lead.came_back):
+        return None
+    if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
@@ -46,7 +51,7 @@ def numbered_turn(
             or lead.shown
             or lead.came_back
             or lead.numbered
-            or _first(mentions, ref)
+            or _first(mentions, ref, leads)
         )
         or not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit)
         or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
@@ -92,6 +97,31 @@ def _is_kin(mentions: Mentions, ref: Ref) -> bool:
     return rest[:2] in (("is", "its"), ("'s", "its")) and rest[2:] != () and rest[2] in kin
 
 
+_PARENTS = frozenset("father mother mum dad sire parent pollen pod seed".split())
+_MENDED_REACH = 12
+
+
+def _mends_parent(mentions: Mentions, ref: Ref) -> bool:
+    """ "the father's not 3 of 22 at all, it's 8 of 22": a parent is put right, nothing shown."""
+    texts = mentions.talk.texts
+    if texts[max(0, ref.start - 2) : ref.start] not in (("it", "'s"), ("it", "is")):
+        return False
+    low = max(0, ref.start - _MENDED_REACH)
+    denied = [r for r in mentions.refs_in(low, ref.start - 1) if set_aside(mentions, r)]
+    return bool(denied) and bool(
+        _PARENTS & set(texts[max(0, denied[-1].start - 4) : denied[-1].start])
+    )
+
+
+_CHILDREN = frozenset("kid child daughter son baby youngster offspring seedling bairn".split())
+
+
+def _is_child(mentions: Mentions, ref: Ref) -> bool:
+    """ "and its kid is 23-15 with the pollen of 21-40": the child is shown, it is no parent."""
+    before = mentions.talk.texts[max(0, ref.start - 2) : ref.start]
+    return len(before) == 2 and before[0] in _CHILDREN and before[1] in ("is", "'s")
+
+
 def _which_is(mentions: Mentions, ref: Ref) -> bool:
     return mentions.talk.texts[ref.end : ref.end + 3] == ("which", "is", "this")
 
@@ -112,6 +142,9 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
         return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
+    told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
+    if told and shown_after(mentions, ref):
+        return True  # "two-two-six next"
     if (
         on_record
         and ref.cut[1]
@@ -170,8 +203,11 @@ def _ends_there(mentions: Mentions, ref: Ref) -> bool:
     return rest[:1] in (("now",), ("next",), ("still",), ("of",), ("i",)) or "next" in rest
 
 
-def _first(mentions: Mentions, ref: Ref) -> bool:
+def _first(mentions: Mentions, ref: Ref, leads: LeadIns) -> bool:
+    """No other plant before it in its sentence, or since the last thing told, unpunctuated."""
     start = mentions.talk.sentence(ref.start)[0]
+    if not mentions.talk.punctuated and leads.before(ref.start).any:
+        start = max(start, min(leads.told_before(ref.start), ref.start))
     return not any(r.cut is None for r in mentions.refs_in(start, ref.start))
 
 

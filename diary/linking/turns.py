@@ -9,10 +9,12 @@ comparison, a parent, a guess or a denial ("not twenty-three forty") turns nothi
 from collections.abc import Sequence
 from dataclasses import replace
 
+from diary.linking.by_looks import back_by_looks, pointings
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import lead_ins
 from diary.linking.likeness import Likeness
 from diary.linking.named import named_turn
+from diary.linking.no_label import label_losses
 from diary.linking.numbered import numbered_turn
 from diary.linking.statement import Statement
 from diary.linking.unnumbered import came_back, moved_on, unlabelled
@@ -35,9 +37,11 @@ def find_turns(
     taken |= {i for x in likenesses for i in range(x.operand.start, x.operand.end)}
     walk = Walk()
     events: list[tuple[int, int, Ref | None]] = [(r.start, 0, r) for r in mentions.refs]
-    events += [(f.start, 1, None) for f in mentions.cue("unlabelled")]
+    events += [(at, 1, None) for at in label_losses(mentions)]
     events += [(m.start, 2, None) for m in mentions.cue("movement")]
     events += [(r.start, 3, None) for r in mentions.cue("return")]
+    pointed = {p.start: p for p in pointings(mentions)}
+    events += [(start, 4, None) for start in pointed]
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
@@ -52,8 +56,10 @@ def find_turns(
             turn = unlabelled(mentions, at, leads, taken, walk)
         elif kind == 2:
             turn = moved_on(mentions, at, leads, taken, walk)
-        else:
+        elif kind == 3:
             turn = came_back(mentions, at, leads, walk)
+        else:
+            turn = back_by_looks(mentions, pointed[at], leads, walk)
         if turn is None or walk.current == turn.plant:
             continue
         if walk.turns and turn.at <= walk.turns[-1].said:

@@ -87,8 +87,9 @@ def unlabelled(
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))
-    if "or" in mentions.talk.texts[at - 1 : at] or "or" in mentions.talk.texts[at + 2 : at + 3]:
-        return None
+    or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])
+    if "or" in or_what and mentions.ref_at(at) is None:
+        return None  # "number or no number"
     definite = any(w in ("the", "that") for w in before) or leads.came_back_near(at)
     if walk.unnamed and (leads.came_back_near(at) or (definite and not fresh)):
         plant = _recalled(mentions, at, start, walk)
@@ -101,7 +102,7 @@ def unlabelled(
         recent = walk.turns[-1]
         if at - recent.said < 26 and (move is None or move.start <= recent.said):
             return None
-        if at - recent.said < _SAME_BREATH:
+        if at - recent.said < _SAME_BREATH and not (move is not None and move.plain):
             return None
     if not fresh and not definite and walk.current is not None and move is None:
         return None
@@ -138,6 +139,9 @@ def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | No
     return None
 
 
+_TOLD_OF = (("that", "'s"), ("that", "is"), ("that", "was"), ("it", "'s"), ("it", "is"))
+
+
 def moved_on(
     mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
 ) -> Turn | None:
@@ -149,7 +153,9 @@ def moved_on(
         return None
     if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:
         return None
-    if mentions.scopes.habits(at) & UNSAID:
+    if mentions.scopes.habits(at) & (UNSAID - {Habit.QUESTION}):
+        return None
+    if mentions.talk.texts[at] == "its" and mentions.talk.texts[max(0, at - 2) : at] in _TOLD_OF:
         return None
     if walk.turns and at - walk.turns[-1].said < 8:
         return None

@@ -84,7 +84,8 @@ def _number_at(
         for shape in system.shapes:
             laid = lay_out(pieces[:size], shape, system, at, end)
             candidates += [replace(c, score=c.score - _COMMA) for c in laid] if broken else laid
-    candidates.sort(key=lambda c: (-c.score, -(c.end - c.start)))
+    left = {c.end: _digit_left(talk, pieces, c.end) for c in candidates}
+    candidates.sort(key=lambda c: (left[c.end] - c.score, -(c.end - c.start)))
     good = [c for c in candidates if c.score >= PLAUSIBLE - NO_SUFFIX + 0.05]
     if good:
         best = good[0]
@@ -95,6 +96,19 @@ def _number_at(
             runner_up_score=other.score if other else None,
         )
     return _cut_short(talk, at, pieces, system, vocabulary)
+
+
+_DIGIT_LEFT = 0.25
+
+
+def _digit_left(talk: Talk, pieces: list[Piece], end: int) -> float:
+    """ "two three five one" is no 23-05 with a one to spare: said digit by digit, it goes on."""
+    size = next((n for n, p in enumerate(pieces, 1) if p.end == end), len(pieces))
+    run = [p for p in pieces[: size + 1] if p.kind != "letter"]
+    if size >= len(pieces) or len(run) < 4 or talk.between(end - 1, end, (",",)):
+        return 0.0
+    single = all(p.kind == "digits" and len(p.text) == 1 and not p.guess for p in run)
+    return _DIGIT_LEFT if single else 0.0
 
 
 def _cut_short(

@@ -131,3 +131,15 @@ def test_a_number_cut_short_is_completed_from_the_plant_before(
     (found,) = find_numbers(talk(f"and {said} ."), system, load_vocabulary())
     assert found.cut is not None
     assert system.complete(found.cut, after) == number
+
+
+@pytest.mark.parametrize(
+    ("said", "number"),
+    [
+        ("two three five one next", "23-51"),  # not on record; 23-05 is
+        ("two three oh five, one of the best", "23-05"),
+        ("twenty three five, one of the best", "23-05"),
+    ],
+)
+def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
+    assert heard(f"{said} .", "23-04", "23-05") == [number]

@@ -59,4 +59,5 @@ def test_no_words_no_tokens() -> None:
 
 def test_marks_are_looked_for_past_the_last_word_as_well() -> None:
     heard = talk("Forty millimetres.")
-    assert heard.between(1, 5, (".",)) and not heard.between(0, 1, (".",))
+    assert heard.between(1, 5, (".",))
+    assert not heard.between(0, 1, (".",))

@@ -1,0 +1,140 @@
+"""Going back to a plant without a number by what is known of it: "the spotty one again".
+
+The plant is pointed at as one that both know ("that cherry one", "the kero tin one", "him with
+the blank label", "the foundling again") at the head of a statement, in words that were said
+of it when it was first shown. "The pink ones do better" and "the one I lost" point at none.
+"""
+
+from dataclasses import dataclass
+
+from diary.linking.document import Plant, PlantKind
+from diary.linking.lead_ins import LeadIns
+from diary.linking.walk import Turn, Walk, telling_words
+from diary.reading.mentions import Mentions
+
+_DEFINITE = frozenset({"the", "that", "my", "our", "yon"})
+_PERSONS = frozenset({"him", "her"})
+_HEADS = frozenset(
+    "one plant thing fella fellow chap lad lady lass girl boy beauty seedling orphan foundling "
+    "stranger stray basket pot tub creature baby soul".split()
+)
+_NO_NUMBER = frozenset(
+    "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "
+    "unlabelled unnumbered anonymous labelless".split()
+)
+_VAGUE = frozenset(
+    "next last first other second third end new big little small whole old same only best "
+    "before after flower flowers leaf plant year today never like really very".split()
+)
+_GOVERNING = frozenset(
+    "than like as of from with by on at in for is 's was are were beside behind unlike not i we "
+    "the a an same all every no into onto over under near about put called says".split()
+)
+_NOT_AFTER = frozenset("behind beside after before next or who which".split())
+_SOON = 3  # "this is 23-11, that spotty one": still the same breath
+_MOST = 6  # words between "the" and "one"
+_AFTER = 9  # words after it that may still point: "with the snapped label"
+_ALIKE = 4  # letters that "spotty" and "spots" share
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pointing:
+    """A plant pointed at: tokens start..end-1, and the words that tell which."""
+
+    start: int
+    end: int
+    words: frozenset[str]
+    unlabelled: bool  # it is told by its want of a number: "the foundling"
+
+
+def pointings(mentions: Mentions) -> tuple[Pointing, ...]:
+    """All plants pointed at by their looks, in order."""
+    texts = mentions.talk.texts
+    starts = (i for i, t in enumerate(texts) if t in _DEFINITE or t in _PERSONS)
+    return tuple(p for p in (_pointing(mentions, at) for at in starts) if p is not None)
+
+
+def _pointing(mentions: Mentions, at: int) -> Pointing | None:
+    talk = mentions.talk
+    stop = talk.sentence(at)[1]
+    if talk.texts[at] in _PERSONS:
+        end = at + 1
+        if talk.texts[end : end + 1] not in (("with",), ("without",)):
+            return None
+    else:
+        reach = range(at + 1, min(at + 2 + _MOST, stop))
+        end = next((i for i in reach if talk.texts[i] in _HEADS), -1) + 1
+        if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):
+            return None
+        if talk.texts[end - 1] == "pot" and talk.texts[end : end + 1] in (("one",), ("plant",)):
+            end += 1
+    if talk.texts[end : end + 1] and talk.texts[end] in _NOT_AFTER:
+        return None
+    if any(r.is_number and r.cut is None for r in mentions.refs_in(at, end + _AFTER)):
+        return None
+    again = "again" in talk.texts[end : end + 2]
+    before = talk.texts[max(0, at - 2) : at]
+    governed = before[-1:] != () and before[-1] in _GOVERNING and not again
+    if governed or (not again and talk.punctuated and not _heads(mentions, at)):
+        return None
+    return Pointing(
+        start=at,
+        end=end,
+        words=telling_words(talk.texts[at : min(stop, end + _AFTER)]) - _VAGUE - _HEADS,
+        unlabelled=bool(_NO_NUMBER & set(talk.texts[at : min(stop, end + 4)])),
+    )
+
+
+_LEADING = frozenset(
+    "and oh now so well right then but hm hmm um uh er also yes hang on wait to back its though "
+    "as for going me let 's go return just quickly".split()
+)
+
+
+def _heads(mentions: Mentions, at: int) -> bool:
+    """Whether it heads its clause, but for words that lead in."""
+    start = mentions.talk.clause(at)[0]
+    return all(t in _LEADING for t in mentions.talk.texts[start:at])
+
+
+def back_by_looks(
+    mentions: Mentions, pointing: Pointing, leads: LeadIns, walk: Walk
+) -> Turn | None:
+    """The turn to the unnumbered plant that the words fit, or none."""
+    if not walk.unnamed or pointing.start - walk.turns[-1].said < _SOON:
+        return None
+    best: tuple[int, int] | None = None
+    found: Plant | None = None
+    for n, (plant, _) in enumerate(walk.unnamed):
+        score = _shared(pointing.words, _told_of(mentions, plant, walk))
+        if (score or pointing.unlabelled) and (best is None or (score, n) > best):
+            best, found = (score, n), plant
+    if found is None or found == walk.current:
+        return None
+    if walk.current is not None and walk.current.kind is PlantKind.UNNAMED and best == (0, 0):
+        return None
+    begin = leads.start_of(pointing.start, None)
+    return Turn(
+        at=max(min(begin, pointing.start), walk.turns[-1].said + 1),
+        said=pointing.end - 1,
+        plant=found,
+        score=0.78,
+        rule="back to a plant without a number, by its looks",
+    )
+
+
+def _told_of(mentions: Mentions, plant: Plant, walk: Walk) -> frozenset[str]:
+    """The words of all that was said while the plant was in hand."""
+    words: set[str] = set()
+    for n, turn in enumerate(walk.turns):
+        if turn.plant == plant:
+            stop = walk.turns[n + 1].at if n + 1 < len(walk.turns) else turn.at
+            words |= telling_words(mentions.talk.texts[turn.at : stop])
+    return frozenset(words)
+
+
+def _shared(pointed: frozenset[str], told: frozenset[str]) -> int:
+    return sum(
+        any(w == t or (len(w) >= _ALIKE and w[:_ALIKE] == t[:_ALIKE]) for t in told)
+        for w in pointed
+    )

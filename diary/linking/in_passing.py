@@ -1,0 +1,90 @@
+"""A plant named in passing, though it heads its clause: gone, or only told apart.
+
+"8/22 that used to stand beside it was crawling with greenfly" and "two-thirty was the one that
+died" tell of plants that stand here no more; "four-one, mind, because fourteen you've just had"
+says a number again beside one that sounds alike. None of them turns the talk.
+"""
+
+import re
+
+from diary.linking.document import PlantKind
+from diary.linking.lead_ins import LeadIn, LeadIns
+from diary.linking.walk import Walk
+from diary.reading.mentions import Mentions, Ref
+
+_LOSSES = frozenset(
+    "died rotted perished drowned failed withered froze snuffed went dead defunct "
+    "sold damped collapsed vanished disappeared".split()
+)
+_WAS = frozenset(
+    "used stood was were went died had grew lived sat came rotted failed got did didn threw".split()
+)
+_HAVING = frozenset("has have had 's just all also is was are were both never".split())
+_DEEDS = frozenset(
+    "lost gave sold sent threw chucked binned dumped had killed swapped ditched composted".split()
+)
+_GIVEN_UP = _DEEDS - {"had"}
+_WHO = frozenset({"that", "which", "who", "what"})
+_PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
+_PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
+
+
+def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
+    """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
+    talk = mentions.talk
+    rest = talk.texts[ref.end : min(ref.end + 6, talk.sentence(ref.start)[1])]
+    if not rest:
+        return False
+    if rest[0] in _WHO and len(rest) > 1:
+        if rest[1] in _WAS:
+            return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
+        return rest[1] in _PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
+    if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
+        return True
+    if rest[0] in _PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
+        return True  # "23-18 I lost to the frost"
+    i = 0
+    while i < len(rest) - 1 and rest[i] in _HAVING:
+        i += 1
+    if rest[i] == "went":
+        return rest[i + 1 : i + 2] != () and rest[i + 1] in _PLACES_GONE
+    return rest[i] in _LOSSES
+
+
+_ALIKE_REACH = 18
+_BRINGING = frozenset("is 's to next here and now then got have number plant".split())
+
+
+def only_told_apart(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, walk: Walk) -> bool:
+    """ "Four-one, mind, because fourteen you've just had": it sounds like the number just shown.
+
+    Not "24-13, white. Next 24-30": something has been told, or the talk moves on.
+    """
+    brought = mentions.talk.texts[max(0, ref.start - 1) : ref.start]
+    if not walk.turns or lead.moved or lead.came_back or set(brought) & _BRINGING:
+        return False
+    last = walk.turns[-1]
+    if last.plant.kind is not PlantKind.SEEDLING or ref.start - last.said > _ALIKE_REACH:
+        return False
+    if leads.told_before(ref.start) > last.said + 1:
+        return False
+    number = last.plant.number or ""
+    return ref.title != number and sounds_alike(number, ref.title)
+
+
+def sounds_alike(one: str, other: str) -> bool:
+    """Whether the last groups are a teen and its tens (13, 30), or the same digits turned."""
+    a, b = _last(one), _last(other)
+    if len(a) != len(b) or a == b or len(a) < 2 or a[:-2] != b[:-2]:
+        return False
+    a, b = a[-2:], b[-2:]
+    return a == b[::-1] or _teen_of(a, b) or _teen_of(b, a)
+
+
+def _teen_of(teen: str, tens: str) -> bool:
+    return teen[0] == "1" and tens == teen[1] + "0"
+
+
+def _last(number: str) -> str:
+    groups = re.findall(r"\d+", number)
+    return groups[-1] if groups else ""

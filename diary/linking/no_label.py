@@ -1,0 +1,99 @@
+"""A plant shown without its number, in words of what became of the label or of knowing nothing.
+
+"The slugs had the label", "the ink's all run", "your guess is as good as mine": besides the
+turns of phrase of the vocabulary, a label beside a word of loss, and two numbers guessed at.
+"Its label says single" and "I'll write it a new label" tell of a label that is there.
+"""
+
+from itertools import pairwise
+
+from diary.reading.mentions import Mentions
+
+_LABELS = frozenset(
+    "label lable tag stick ticket marker nametag writing ink lettering pencil stake".split()
+)
+_LOSSES = frozenset(
+    "lost lose loses losing gone washed bleached faded rubbed worn snapped broke broken chewed "
+    "eaten ate blown blew fell fallen vanished disappeared missing blank clean run ran smudged "
+    "smeared illegible unreadable pinched nicked stolen pulled walked scratched dissolved peeled "
+    "crumbled perished rotted swallowed dropped shed cracked bleaching fading wiped whipped took "
+    "taken off destroyed stripped buried useless".split()
+)
+_THIEVES = frozenset(
+    "slugs snails slug snail mouse mice dog puppy cat kitten badger blackbird blackbirds bird "
+    "birds squirrel squirrels kids children grandchildren wind gale rain sun frost hens chickens "
+    "possum possums pigeon pigeons rabbit rabbits fox magpie magpies weather hose mower strimmer "
+    "goat goats rat rats somebody someone".split()
+)
+_TOOK = frozenset("had has 's have got took taken ate eaten pinched pulled chewed".split())
+_KEEPS = frozenset("says say reads read new proper says write writing wrote put stuck".split())
+_ORDERS = frozenset(
+    "bin pass hand give fetch pick chuck throw mind watch get stick write need find move keep "
+    "take leave pop use".split()
+)
+_LEADS = frozenset("and now oh so well right then but please just".split())
+_REACH = 7
+
+
+def label_losses(mentions: Mentions) -> tuple[int, ...]:
+    """Tokens at which a label is said to be lost, or a number only guessed at."""
+    talk = mentions.talk
+    found = {f.start for f in mentions.cue("unlabelled") if not _ordered(mentions, f.start)}
+    for at, text in enumerate(talk.texts):
+        if text in _LABELS and (start := _lost_at(mentions, at)) is not None:
+            found.add(start)
+    found |= set(_guessed_pairs(mentions))
+    return tuple(sorted(found))
+
+
+def _ordered(mentions: Mentions, at: int) -> bool:
+    """ "and bin that broken label": the sentence bids somebody do something with it."""
+    head = mentions.talk.sentence(at)[0]
+    while head < at and mentions.talk.texts[head] in _LEADS:
+        head += 1
+    return mentions.talk.texts[head] in _ORDERS
+
+
+def _lost_at(mentions: Mentions, at: int) -> int | None:
+    """Where the loss of the label at the token is told, if it is."""
+    talk = mentions.talk
+    first, stop = talk.sentence(at)
+    if _ordered(mentions, at):
+        return None
+    low, high = max(first, at - _REACH), min(stop, at + _REACH)
+    before, after = talk.texts[low:at], talk.texts[at + 1 : high]
+    if _KEEPS & {*before[-3:], *after[:3]} - {talk.texts[at]}:
+        return None
+    if {"will", "'ll", "wants", "needs", "should"} & {*before, *after[:3]}:
+        return None
+    if before[-1:] in (("the",), ("that",), ("this",)) and after[:1] in (("that",), ("wants",)):
+        return None  # "the label that's fallen on the floor"
+    if before[-1:] and before[-1] in ("no", "a", "new") and not _LOSSES & set(after[:3]):
+        return None
+    thieves = [low + i for i, t in enumerate(before) if t in _THIEVES]
+    if thieves and any(t in _TOOK | _LOSSES for t in talk.texts[thieves[0] + 1 : at]):
+        return at
+    if _LOSSES & set(after) or _LOSSES & set(before[-4:]):
+        return at
+    return None
+
+
+_GUESSING = frozenset("could might may either maybe perhaps possibly".split())
+_PAIR_REACH = 8
+_BETWEEN = frozenset(
+    "or it could might may be is maybe perhaps possibly either equally well just as a an 's".split()
+)
+
+
+def _guessed_pairs(mentions: Mentions) -> list[int]:
+    """ "it could be 2411, it could be 2412", "either 23-13 or 23-23"."""
+    texts, found = mentions.talk.texts, []
+    numbers = [r for r in mentions.refs if r.is_number]
+    for one, other in pairwise(numbers):
+        between = texts[one.end : other.start]
+        if not 0 < len(between) <= _PAIR_REACH or not set(between) <= _BETWEEN:
+            continue
+        guessed = _GUESSING & set(texts[max(0, one.start - 4) : one.start])
+        if guessed and ("or" in between or _GUESSING & set(between)):
+            found.append(one.start)
+    return found

@@ -1,0 +1,94 @@
+"""Which plant is talked of: named in passing, without a number, gone back to by its looks."""
+
+import pytest
+
+from tests.linking.test_turns import plants
+
+FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye.")
+
+
+@pytest.mark.parametrize(
+    "passing",
+    [
+        "Twenty-three eleven that used to stand beside it was crawling with greenfly.",
+        "Twenty-three eleven died on me.",
+        "Twenty-three eleven I lost to the frost.",
+        "Where twenty-three eleven is all leaf, this one flowers its head off.",
+        "So does twenty-three eleven, but that's just thirst.",
+        "Don't ask me about twenty-three eleven.",
+        "I thought it was twenty-three eleven for a minute but no.",
+        "Nothing on twenty-three eleven for size.",
+        "This is Tilly Marsh put to itself.",
+        "What it brings to mind, oddly, is Tilly Marsh.",
+        "The neighbour swears it's Tilly Marsh.",
+        "The father's not twenty-three eleven at all, it's twenty-two fourteen.",
+        "Bin that broken label, would you.",
+        "Its label says single.",
+        "I shall write it a new label.",
+    ],
+)
+def test_in_passing(passing: str) -> None:
+    assert plants(*FIRST, passing, "The leaf is zoned.") == ["23-04"]
+
+
+def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
+    assert plants("This is 23-40.", "Forty, mind; 23-04 is over yonder.") == ["23-40"]
+
+
+@pytest.mark.parametrize(
+    "shown",
+    [
+        "This one, your guess is as good as mine.",
+        "This poor soul's tag has been washed clean.",
+        "Now this one here, the slugs had the label.",
+        "Over by the tap there's one I never gave a number to.",
+        "And this fella, goodness knows who he is.",
+        "It could be 23-11 or it could be 23-40, this one.",
+        "The next one's writing has all run.",
+    ],
+)
+def test_without_its_number(shown: str) -> None:
+    assert plants(*FIRST, shown, "It's red with a yellow throat.") == ["23-04", "?"]
+
+
+@pytest.mark.parametrize(
+    "back",
+    [
+        "And him with the blank label.",
+        "That spotty one has come on well.",
+        "The foundling again, I see.",
+        "Oh, and the spotty one by the tap.",
+    ],
+)
+def test_back_by_its_looks(back: str) -> None:
+    shown = ("This one by the tap has no label.", "Red spots all over.")
+    assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", back) == [
+        "23-04",
+        "?",
+        "23-11",
+        "?",
+    ]
+
+
+@pytest.mark.parametrize("other", ["The pink ones do better.", "It's like the spotty one, this."])
+def test_no_way_back(other: str) -> None:
+    shown = ("This one by the tap has no label.", "Red spots all over.")
+    assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", other) == ["23-04", "?", "23-11"]
+
+
+@pytest.mark.parametrize(
+    "shown",
+    [
+        "Where's Tilly Marsh got to?",
+        "And Tilly Marsh itself is here at its elbow.",
+        "Tilly Marsh I keep here for a yardstick.",
+        "This is the old mother herself, Tilly Marsh.",
+    ],
+)
+def test_a_name_shown(shown: str) -> None:
+    assert plants(*FIRST, shown, "It's red.") == ["23-04", "Tilly Marsh"]
+
+
+def test_a_child_is_shown_and_is_no_parent() -> None:
+    said = ("And its kid is 23-11 with the pollen of 23-40.", "It's red.")
+    assert plants(*FIRST, *said) == ["23-04", "23-11"]
