@@ -36,15 +36,15 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         strong = tuple(texts[join.start : join.end]) not in {(w,) for w in _WEAK_JOINS}
         strong = strong and texts[join.start] not in ("on", "onto", "over")
-        first = before(mentions, join.start, unknown=strong)
         second = after(mentions, join.end, unknown=strong)
+        first = before(mentions, join.start, unknown=strong)
+        if first is None and strong and second is not None and not mentions.talk.punctuated:
+            first = before(mentions, join.start - 1)  # "fog bound per | see by": an end left over
         if first is None or second is None or not (known(first) and known(second)):
             continue
         if first.ref is None and second.ref is None and not strong:
             continue
-        pollen_after = texts[second.end : second.end + 1] == ("pollen",) or (
-            texts[second.end : second.end + 2] == ("'s", "pollen")
-        )
+        pollen_after = _given(mentions, second.end)
         between = texts[first.start - 1 : first.start] == ("between",)
         led = first.start in leads or any(
             texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
@@ -67,3 +67,19 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         score = 0.97 if strong else 0.9
         yield parent("seed_parent", seed, "a cross named with both parents", score)
         yield parent("pollen_parent", pollen, "a cross named with both parents", score)
+
+
+_UPON = frozenset({"it", "her", "him", "them"})
+
+
+def _given(mentions: Mentions, at: int) -> bool:
+    """ "A with B's pollen", "A with B on it", "A with B put to her": B gave the pollen."""
+    texts = mentions.talk.texts
+    at += texts[at : at + 1] == ("'s",)
+    if texts[at : at + 1] == ("pollen",):
+        return True
+    at += at < len(texts) and texts[at] in mentions.vocabulary.classes["put"]
+    at += texts[at : at + 2] == ("on", "to")
+    return (
+        at + 1 < len(texts) and texts[at] in ("on", "onto", "over", "to") and texts[at + 1] in _UPON
+    )

@@ -13,7 +13,7 @@ _MOST_SKIPPED = 3
 _NO_NAME = frozenset(
     "i i'm it and the a an but so is was which this that my our me from with for no not "
     "i'd on in by at or as "
-    "then what who again too".split()
+    "then what who again too day".split()
 )
 
 

@@ -10,12 +10,22 @@ Leaves alone what cannot be remembered, wishes, questions and crosses still to b
 from diary.linking.crosses import pairs
 from diary.linking.operands import Operand
 from diary.linking.origin import parent
-from diary.linking.pollinated import open_pollinated, selfed, sports
-from diary.linking.roles import after_cues, before_cues
+from diary.linking.pollinated import by_bees, open_pollinated, selfed, sports
+from diary.linking.roles import after_cues, appositions, before_cues, put_on_it
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
-_RULES = (pairs, after_cues, before_cues, selfed, open_pollinated, sports)
+_RULES = (
+    pairs,
+    appositions,
+    after_cues,
+    put_on_it,
+    before_cues,
+    selfed,
+    open_pollinated,
+    by_bees,
+    sports,
+)
 
 
 def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
@@ -34,20 +44,30 @@ def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(sorted(found, key=lambda s: s.start))
 
 
+_GIVEN = frozenset({"with", "wi", "and", "had", "got", "a", "the", "dab", "of", "its", "some"})
+_SEED_WITHIN = 10
+
+
 def _seed_before_pollen(
     mentions: Mentions, found: list[Statement], used: set[int]
 ) -> list[Statement]:
     """ "so that's A, which is a regal, with the pollen of B": A is the seed parent."""
     extra = []
-    seeds = {mentions.talk.sentence_number(s.start) for s in found if s.trait == "seed_parent"}
+    talk = mentions.talk
+    seeds = [s.start for s in found if s.trait == "seed_parent"]
     leads = {f.end for f in mentions.cue("cross_lead")}
     for pollen in [s for s in found if s.trait == "pollen_parent"]:
-        number = mentions.talk.sentence_number(pollen.start)
+        number = talk.sentence_number(pollen.start)
+        if any(abs(s - pollen.start) < _SEED_WITHIN for s in seeds):
+            continue
         for ref in reversed(
             [r for r in mentions.refs_in(pollen.start - 15, pollen.start) if r.end <= pollen.start]
         ):
-            if ref.cut is None and ref.start in leads and ref.start not in used:
-                if abs(mentions.talk.sentence_number(ref.start) - number) > 1 or number in seeds:
+            given = set(talk.texts[ref.end : pollen.start]) <= _GIVEN and ref.end < pollen.start
+            if ref.cut is None and (ref.start in leads or given) and ref.start not in used:
+                if abs(talk.sentence_number(ref.start) - number) > 1 or any(
+                    talk.sentence_number(s) == number for s in seeds
+                ):
                     break
                 operand = Operand(
                     start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score

@@ -9,15 +9,24 @@ from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
 _FROM = frozenset({"of", "off", "from", "on"})
+_SO = frozenset({"so", "that", "is", "'s", "it", "this", "of", "off", "from", "on", "just", "old"})
+_BEES_WITHIN = 10
 
 
 def _named_after(mentions: Mentions, at: int) -> Operand | None:
-    """ "selfed, off Biscuit Parade", "a selfing of A": the plant named right after."""
+    """ "selfed, off Biscuit Parade", "a selfing of A", "Selfed, so A": the plant right after."""
     texts = mentions.talk.texts
     if texts[at - 1] in _FROM:
         return after(mentions, at)
     i = at + 1 if texts[at : at + 1] in (("seed",), ("seedling",), ("seedlings",)) else at
-    return after(mentions, i + 1) if i < len(texts) and texts[i] in _FROM else None
+    if i < len(texts) and texts[i] in _FROM:
+        return after(mentions, i + 1)
+    while i < len(texts) and i - at < 3 and texts[i] in _SO:
+        i += 1
+    told = texts[at : at + 1] in (("so",), ("that",)) and not mentions.talk.between(
+        at - 1, i, (".", "?")
+    )
+    return after(mentions, i) if told else None
 
 
 def selfed(mentions: Mentions) -> Iterator[Statement]:
@@ -38,7 +47,7 @@ def selfed(mentions: Mentions) -> Iterator[Statement]:
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and known(operand):
             yield parent("seed_parent", operand, "a plant that was selfed", 0.95)
-        elif text in ("by", "on", "self"):
+        elif text in ("by", "on", "self", "with", "to"):
             continue
         yield Statement(
             trait="pollination",
@@ -55,17 +64,48 @@ def open_pollinated(mentions: Mentions) -> Iterator[Statement]:
     for cue in mentions.cue("open"):
         if not asserted(mentions, cue.start, cue.end):
             continue
-        yield Statement(
-            trait="pollination",
-            value="open",
-            start=cue.start,
-            end=cue.end,
-            rule="open pollination",
-            score=0.92,
-        )
+        yield _open(cue.start, cue.end)
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and known(operand):
             yield parent("seed_parent", operand, "open pollination", 0.85)
+
+
+def by_bees(mentions: Mentions) -> Iterator[Statement]:
+    """ "father, ask the bees", "it was the bees, not me", "Quay Street, bees".
+
+    Not "the bees are all over it": near them must stand what they did, or the mother.
+    """
+    talk = mentions.talk
+    bees = mentions.vocabulary.classes["bee"]
+    for at, text in enumerate(talk.texts):
+        if text not in bees or mentions.masked[at] or not _not_visiting(mentions, at):
+            continue
+        seed = before(mentions, at - 1 if talk.texts[at - 1] == "the" else at)
+        low, high = _near(mentions, at)
+        worked = any(cue.end <= high for cue in mentions.cue("bee_work", low, high))
+        if not worked and seed is None:
+            continue
+        yield _open(at, at + 1)
+        if seed is not None and known(seed) and asserted(mentions, seed.start, at + 1):
+            yield parent("seed_parent", seed, "a plant left to the bees", 0.85)
+
+
+def _near(mentions: Mentions, at: int) -> tuple[int, int]:
+    start, stop = mentions.talk.sentence(at)
+    if mentions.talk.punctuated:
+        return start, stop
+    return max(0, at - _BEES_WITHIN), min(len(mentions.talk.texts), at + _BEES_WITHIN)
+
+
+def _not_visiting(mentions: Mentions, at: int) -> bool:
+    low, high = _near(mentions, at)
+    return not any(cue.end <= high for cue in mentions.cue("bee_visits", low, high))
+
+
+def _open(start: int, end: int) -> Statement:
+    return Statement(
+        trait="pollination", value="open", start=start, end=end, rule="open pollination", score=0.92
+    )
 
 
 def sports(mentions: Mentions) -> Iterator[Statement]:

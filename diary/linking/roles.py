@@ -1,55 +1,86 @@
 """A plant told with its role: "mother was A", "A as the mother", "the pollen came off B".
 
-Leaves alone "here's the father, A", which shows a plant, and roles in crosses to come.
+Leaves alone "here's the father, A", which shows a plant, "the father of A", which tells of
+A's own parents, and roles in crosses to come.
 """
 
 from collections.abc import Iterator
 
-from diary.linking.operands import after, before
+from diary.linking.operands import Operand, after, before
 from diary.linking.origin import asserted, known, parent, planned, role_cues
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA, QUERY, STOP
 
-_VAGUE_CUES = frozenset(
-    {
-        ("out", "of"),
-        ("came", "off"),
-        ("came", "from"),
-        ("pollen",),
-        ("come", "from"),
-        ("come", "off"),
-    }
-)
+_ROLES = (("seed_parent", "mother"), ("pollen_parent", "father"))
+_TOLD = frozenset({"is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set"})
+_SOURCE = frozenset({"off", "from", "of", "on", "out"})
+_CORRECTED_WITHIN = 10
 
 
 def after_cues(mentions: Mentions) -> Iterator[Statement]:
-    """ "A as the mother", "B's pollen on it"."""
+    """ "A as the mother", "B's pollen on it"; not "A. The mother ..."."""
+    texts = mentions.talk.texts
     for trait in ("seed_parent", "pollen_parent"):
         for cue in role_cues(mentions, f"{trait} after"):
             operand = before(mentions, cue.start)
             if (
                 operand is None
                 or not known(operand)
+                or mentions.talk.between(operand.end - 1, cue.start, (STOP, QUERY, COMMA))
                 or not asserted(mentions, operand.start, cue.end)
             ):
                 continue
-            words = mentions.talk.texts[cue.start : cue.end]
-            told = words[0] in (
-                "is",
-                "was",
-                "were",
-                "'s",
-                "gave",
-                "had",
-                "carried",
-                "bore",
-                "took",
-                "set",
-            )
-            if words == ("pollen",) or (not told and planned(mentions, operand.start)):
+            words = texts[cue.start : cue.end]
+            if words == ("pollen",) or (
+                words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)
+            ):
+                continue
+            if texts[cue.end - 1] in mentions.vocabulary.classes["offspring"] and (
+                texts[operand.start - 1 : operand.start] not in _CHILD_LEADS
+            ):
                 continue
             yield parent(trait, operand, "a plant called the mother or the father", 0.95)
+
+
+_CHILD_LEADS = tuple((word,) for word in ("of", "is", "'s", "was", "another", "a", "from"))
+
+
+def appositions(mentions: Mentions) -> Iterator[Statement]:
+    """ "Pewter Vestry, seed parent; Harbour Semaphore, pollen parent": plant first, then role.
+
+    Not "mother, A, father, B", where each role stands before its plant.
+    """
+    talk = mentions.talk
+    for trait, role in _ROLES:
+        words = mentions.vocabulary.classes[role]
+        for ref in mentions.refs:
+            if ref.cut is not None or talk.tokens[ref.end - 1].mark != COMMA:
+                continue
+            start, stop = talk.clause(ref.end)
+            said = talk.texts[start:stop]
+            if start != ref.end or not said or said[-1] not in words | {"parent"}:
+                continue
+            if not set(said) <= words | {"the", "seed", "pollen", "pod", "parent"}:
+                continue
+            if ("parent" in said) and ("pollen" in said) != (trait == "pollen_parent"):
+                continue
+            if _role_first(mentions, talk.sentence(ref.start)[0], ref.start):
+                continue
+            operand = Operand(
+                start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score
+            )
+            if asserted(mentions, ref.start, stop):
+                yield parent(trait, operand, "a plant with its role after it", 0.93)
+
+
+def _role_first(mentions: Mentions, start: int, end: int) -> bool:
+    """Whether a role is named between the head of the sentence and its first plant."""
+    first = next(iter(mentions.refs_in(start, end + 1)))
+    roles = mentions.vocabulary.classes["mother"] | mentions.vocabulary.classes["father"]
+    heard = set(mentions.talk.texts[start : first.start])
+    return bool(heard & roles) or "parent" in heard
 
 
 def before_cues(mentions: Mentions) -> Iterator[Statement]:
@@ -63,13 +94,18 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
     for cue, trait in sorted(found, key=lambda item: item[0].start - item[0].end):
         if mentions.talk.between(cue.end - 1, cue.end, (".", "?")) or mentions.masked[cue.start]:
             continue
-        vague = tuple(texts[cue.start : cue.end]) in _VAGUE_CUES
+        if planned(mentions, cue.start) or _shown_here(texts, cue) or _of_another(mentions, cue):
+            continue
+        vague = _is_vague(mentions, texts[cue.start : cue.end])
         operand = after(mentions, cue.end, unknown=not vague)
+        if operand is None and texts[cue.end : cue.end + 1] == ("not",):
+            denied = after(mentions, cue.end + 1)
+            if denied is not None and (said := _said_instead(mentions, denied)) is not None:
+                yield parent(trait, said, "a parent put right", 0.9)
+            continue
         if operand is None or not known(operand):
             continue
-        if not asserted(mentions, cue.start, operand.end) or planned(mentions, cue.start):
-            continue
-        if _shown_here(texts, cue):
+        if not asserted(mentions, cue.start, operand.end):
             continue
         if operand.ref is None and texts[cue.start - 1 : cue.start] in (
             ("no",),
@@ -82,6 +118,41 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
         yield parent(trait, operand, "a parent named after its role", score)
 
 
+def _is_vague(mentions: Mentions, words: tuple[str, ...]) -> bool:
+    """ "came off", "it's off": only a plant on record makes them a parent."""
+    classes = mentions.vocabulary.classes
+    telling = classes["mother"] | classes["father"] | classes["offspring"] | _TELLING
+    return words == ("pollen",) or not telling & set(words)
+
+
+_TELLING = frozenset(
+    "parent seed seeds pod raised grown bred pollen pollinated cross crossed self selfing "
+    "plant mother's father's".split()
+)
+
+
+def _said_instead(mentions: Mentions, denied: Operand) -> Operand | None:
+    """ "the father's not A at all, it's B": the plant put in its place."""
+    texts = mentions.talk.texts
+    for ref in mentions.refs_in(denied.end, denied.end + _CORRECTED_WITHIN):
+        if ref.cut is None and texts[ref.start - 1] in ("is", "'s", "was", "but", "no"):
+            return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+    return None
+
+
+def _of_another(mentions: Mentions, cue: Found) -> bool:
+    """ "the father of 23-06", "Lady Quill's mother was A": the parents of another plant."""
+    texts = mentions.talk.texts
+    classes = mentions.vocabulary.classes
+    roles = classes["mother"] | classes["father"] | {"parent"}
+    if texts[cue.end - 1] in roles and texts[cue.end : cue.end + 1] in (("of",), ("to",)):
+        return True
+    if texts[cue.start - 1 : cue.start] != ("'s",) or not roles & set(texts[cue.start : cue.end]):
+        return False
+    owner = mentions.ref_ending(cue.start - 1)
+    return owner is not None and not owner.is_number
+
+
 def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
     """ "here's the father, Tippet Lace": the plant is shown, not told as a parent of this one."""
     start = cue.start - 1 if texts[cue.start - 1 : cue.start] == ("the",) else cue.start
@@ -91,3 +162,35 @@ def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
         ("here", "is"),
         ("this", "is"),
     )
+
+
+def put_on_it(mentions: Mentions) -> Iterator[Statement]:
+    """ "I put Parkin Night on her", "with Black Snicket put to her": the pollen parent.
+
+    Not "I'll put A on it", and not "I put it on A", where this plant gives the pollen.
+    """
+    talk, classes = mentions.talk, mentions.vocabulary.classes
+    for ref in mentions.refs:
+        at = ref.end
+        if talk.texts[at : at + 1] == ("'s",):
+            at += 1
+        if talk.texts[at : at + 1] == ("pollen",):
+            at += 1
+        led = classes["put"] & set(talk.texts[max(0, ref.start - 3) : ref.start])
+        if talk.texts[at : at + 1] and talk.texts[at] in classes["put"]:
+            led = led | {talk.texts[at]}
+            at += 1
+        if not led or ref.cut is not None or talk.between(ref.start, at, (STOP, QUERY)):
+            continue
+        joined = talk.texts[at : at + 2] == ("on", "to")
+        onto = talk.texts[at : at + 1] and talk.texts[at] in ("on", "onto", "over", "to")
+        to = at + (2 if joined else 1)
+        if not onto or talk.texts[to : to + 1] == () or talk.texts[to] not in _UPON:
+            continue
+        if planned(mentions, ref.start) or not asserted(mentions, ref.start, to):
+            continue
+        operand = Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+        yield parent("pollen_parent", operand, "a plant put on this one", 0.93)
+
+
+_UPON = frozenset({"it", "her", "him", "them", "that", "this"})

@@ -79,6 +79,7 @@ class Vocabulary:
     cues: Mapping[str, PhraseBook]  # habit -> its phrases
     never_cues: Mapping[str, PhraseBook]
     parent_cues: PhraseBook  # label: "seed_parent before", ...
+    classes: Mapping[str, frozenset[str]]  # class -> its words, those of two words left out
 
 
 def load_vocabulary(folder: Path | None = None) -> Vocabulary:
@@ -121,7 +122,12 @@ def _load(folder: Path | None) -> Vocabulary:
     it = classes["it"]
     cues, counts, decisions = data["cues"], data["counts"], data["decisions"]
     counted = {k: v for k, v in counts.items() if "nouns" in v}
+    single = {
+        name: frozenset(word for word in said.split("|") if "_" not in word)
+        for name, said in classes.items()
+    }
     return Vocabulary(
+        classes=single,
         basic_colours=frozenset(colours["basic"]),
         colours=_book(colours["words"]),
         ish=_book(colours["ish"]),
