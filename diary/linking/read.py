@@ -116,7 +116,7 @@ def _clip(
         statement
         for x in _starting_in(likenesses, stretch.start, stretch.end)
         if x.asserted
-        for statement in _likeness(mentions, x, plant)
+        for statement in _likeness(mentions, x, plant, inside)
     ]
     others = told_of_others(mentions, stretch.start, stretch.end, plant, parents, likenesses)
     observations, proposals = observe(mentions, stretch, [*inside, *alike], others)
@@ -146,10 +146,16 @@ def _clip(
     )
 
 
-def _likeness(mentions: Mentions, x: Likeness, plant: Plant) -> list[Statement]:
+def _likeness(
+    mentions: Mentions, x: Likeness, plant: Plant, told: Sequence[Statement]
+) -> list[Statement]:
     """The likeness with its plant's full number, unless it is the plant itself."""
     title = x.operand.title
     ref = x.operand.ref
+    if x.kin is not None:
+        title = _kin(mentions, x.kin, plant, told) or ""
+        if not title:
+            return []
     if ref is not None and ref.cut is not None:
         completed = mentions.numbers.complete(ref.cut, plant.number) if plant.number else None
         if completed is None:
@@ -170,6 +176,15 @@ def _likeness(mentions: Mentions, x: Likeness, plant: Plant) -> list[Statement]:
             ),
         )
     ]
+
+
+def _kin(mentions: Mentions, trait: str, plant: Plant, told: Sequence[Statement]) -> str | None:
+    """The parent just told, else the one on record: whom "its mother" means."""
+    said = next((str(s.value) for s in told if s.trait == trait), None)
+    record = mentions.numbers.seedling(plant.number) if plant.number else None
+    if said is not None or record is None:
+        return said
+    return record.seed_parent if trait == "seed_parent" else record.pollen_parent
 
 
 def _suggestions(clips: Sequence[Clip]) -> tuple[Suggestion, ...]:

@@ -147,9 +147,10 @@ def _of_another(mentions: Mentions, cue: Found) -> bool:
     roles = classes["mother"] | classes["father"] | {"parent"}
     if texts[cue.end - 1] in roles and texts[cue.end : cue.end + 1] in (("of",), ("to",)):
         return True
-    if texts[cue.start - 1 : cue.start] != ("'s",) or not roles & set(texts[cue.start : cue.end]):
+    owned = cue.start if texts[cue.start] == "'s" else cue.start - 1
+    if texts[owned : owned + 1] != ("'s",) or not roles & set(texts[cue.start : cue.end]):
         return False
-    owner = mentions.ref_ending(cue.start - 1)
+    owner = mentions.ref_ending(owned)
     return owner is not None and not owner.is_number
 
 

@@ -95,7 +95,7 @@ def name_index(known: Known) -> NameIndex:
             )
     by_initial: dict[tuple[str, int], list[_Spelling]] = defaultdict(list)
     for spelling in spellings:
-        for initial in {spelling.letters[0], *spelling.sound[:1].lower()}:
+        for initial in _initials(spelling.letters, spelling.sound):
             by_initial[initial, len(spelling.letters)].append(spelling)
     return NameIndex(
         spellings=tuple(spellings),
@@ -147,7 +147,7 @@ def _best(
     letters: str, words: tuple[str, ...], index: NameIndex
 ) -> tuple[str, float, str | None, float | None] | None:
     sound = _sound(letters)
-    initials = {letters[0]: None, **({sound[0].lower(): None} if sound else {})}
+    initials = _initials(letters, sound)
     pool = [
         spelling
         for initial in initials
@@ -179,6 +179,12 @@ def _best(
         return None
     other = ranked[1] if len(ranked) > 1 else (None, None)
     return name, score, other[0], other[1]
+
+
+def _initials(letters: str, sound: str) -> tuple[str, ...]:
+    """What a name may begin with, to the eye and the ear; one vowel is heard for another."""
+    found = (letters[0], *sound[:1].lower())
+    return tuple(dict.fromkeys("a" if letter in "aeiou" else letter for letter in found))
 
 
 @lru_cache(maxsize=65536)

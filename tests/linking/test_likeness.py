@@ -2,6 +2,7 @@
 
 import pytest
 
+from diary.reading.known import Known, KnownName, KnownSeedling
 from tests.reading.said import values
 
 
@@ -13,6 +14,14 @@ from tests.reading.said import values
         ("It looks just like Copper Lantern.", "Copper Lantern"),
         ("It's a dead ringer for Tilly Marsh.", "Tilly Marsh"),
         ("It reminds me of Hobnail.", "Hobnail"),
+        ("It's the spit of Hobnail.", "Hobnail"),
+        ("It puts me very much in mind of Hobnail.", "Hobnail"),
+        ("What it does put me in mind of, and strongly, is Hobnail.", "Hobnail"),
+        ("You'd swear it was Hobnail.", "Hobnail"),
+        ("You couldn't tell it from Hobnail.", "Hobnail"),
+        ("Stand it beside Hobnail and you couldn't tell which was which.", "Hobnail"),
+        ("Its mother was Hobnail, and it's the double of its mother.", "Hobnail"),
+        ("My wife says it's like Hobnail, and she's right.", "Hobnail"),
     ],
 )
 def test_likeness(said: str, title: str) -> None:
@@ -27,7 +36,19 @@ def test_likeness(said: str, title: str) -> None:
         "It's bigger than Fenmarsh Lad.",
         "People tell me it's like Fenmarsh Lad.",
         "I'd like Fenmarsh Lad to flower.",
+        "You can tell it from Fenmarsh Lad by the leaf.",
+        "Somebody at the club called it Fenmarsh Lad in a cheaper frock.",
+        "My son-in-law will have it that it's Fenmarsh Lad to the life.",
+        "Neighbour swears it's the image of Fenmarsh Lad.",
     ],
 )
 def test_no_likeness_asserted(said: str) -> None:
     assert values("similar_to", said) == []
+
+
+def test_its_mother_is_the_one_on_record() -> None:
+    known = Known(
+        seedlings=(KnownSeedling(number="23-04", seed_parent="Hobnail"),),
+        names=(KnownName(name="Hobnail"),),
+    )
+    assert values("similar_to", "You couldn't tell it from its mother.", known=known) == ["Hobnail"]

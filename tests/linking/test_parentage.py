@@ -28,6 +28,13 @@ CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
         "Fenmarsh Lad was the mother and Copper Lantern was the father.",
         "The seed parent was Fenmarsh Lad and the pollen came from Copper Lantern.",
         "It's out of Fenmarsh Lad by Copper Lantern.",
+        "Fenmarsh Lad, with Copper Lantern put to her.",
+        "Mother, Fenmarsh Lad. Father, Copper Lantern.",
+        "Fenmarsh Lad, seed parent; Copper Lantern, pollen parent.",
+        "Fenmarsh Lad was the pod, Copper Lantern was the pollen.",
+        "I crossed Copper Lantern onto Fenmarsh Lad.",
+        "It's Fenmarsh Lad fertilised by Copper Lantern.",
+        "Fenmarsh Lad got the pollen, and the father's not Hobnail at all, it's Copper Lantern.",
     ],
 )
 def test_the_seed_parent_first(said: str) -> None:
@@ -50,7 +57,14 @@ def test_selfed(said: str) -> None:
 
 @pytest.mark.parametrize(
     "said",
-    ["Fenmarsh Lad, open pollinated.", "It's a bee-pollinated seedling of Fenmarsh Lad."],
+    [
+        "Fenmarsh Lad, open pollinated.",
+        "It's a bee-pollinated seedling of Fenmarsh Lad.",
+        "Mother was Fenmarsh Lad. Father, ask the bees.",
+        "A bairn of Fenmarsh Lad, and the bees set the seed.",
+        "Fenmarsh Lad, bees.",
+        "It's off Fenmarsh Lad and it was the bees, not me.",
+    ],
 )
 def test_open_pollinated(said: str) -> None:
     told = parents(said)
@@ -68,6 +82,10 @@ def test_a_sport_has_no_second_parent() -> None:
         "It isn't from Fenmarsh Lad.",
         "I might cross it with Copper Lantern next year.",
         "It's bigger than Fenmarsh Lad.",
+        "It's the father of Copper Lantern.",
+        "Copper Lantern's mother was Fenmarsh Lad.",
+        "The flower's got the bees queueing for it.",
+        "I did wonder was Fenmarsh Lad the father.",
     ],
 )
 def test_no_parents_told(said: str) -> None:
