@@ -15,8 +15,8 @@ from diary.reading.mentions import Mentions
 _DEFINITE = frozenset({"the", "that", "my", "our", "yon"})
 _PERSONS = frozenset({"him", "her"})
 _HEADS = frozenset(
-    "one plant thing fella fellow chap lad lady lass girl boy beauty seedling orphan foundling "
-    "stranger stray basket pot tub creature baby soul".split()
+    "one plant thing fella fellow chap lad lady lass girl gal guy bloke boy beauty seedling "
+    "orphan foundling stranger stray basket pot tub creature baby soul".split()
 )
 _NO_NUMBER = frozenset(
     "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "
@@ -63,7 +63,8 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
             return None
     else:
         reach = range(at + 1, min(at + 2 + _MOST, stop))
-        end = next((i for i in reach if talk.texts[i] in _HEADS), -1) + 1
+        end = next((i for i in reach if talk.texts[i] in _HEADS or talk.texts[i] == "again"), -1)
+        end += 1
         if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):
             return None
         if talk.texts[end - 1] == "pot" and talk.texts[end : end + 1] in (("one",), ("plant",)):
@@ -72,7 +73,7 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         return None
     if any(r.is_number and r.cut is None for r in mentions.refs_in(at, end + _AFTER)):
         return None
-    again = "again" in talk.texts[end : end + 2]
+    again = "again" in talk.texts[end - 1 : end + 2]
     before = talk.texts[max(0, at - 2) : at]
     governed = before[-1:] != () and before[-1] in _GOVERNING and not again
     if governed or (not again and talk.punctuated and not _heads(mentions, at)):
@@ -113,7 +114,9 @@ def back_by_looks(
         return None
     if walk.current is not None and walk.current.kind is PlantKind.UNNAMED and best == (0, 0):
         return None
-    begin = leads.start_of(pointing.start, None)
+    punctuated = mentions.talk.punctuated
+    lead = leads.before(pointing.start).start
+    begin = leads.start_of(pointing.start, None) if punctuated else lead
     return Turn(
         at=max(min(begin, pointing.start), walk.turns[-1].said + 1),
         said=pointing.end - 1,

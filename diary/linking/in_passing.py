@@ -51,6 +51,30 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     return rest[i] in _LOSSES
 
 
+_GOVERNING = frozenset("of about than against from with like as for".split())
+_OWN = frozenset("the old poor my our that".split())
+
+
+def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "half the size of 23-18", "no sign of 23-18": it hangs on a word of another thing.
+
+    Not "start with 23-18", "one more thing about 23-18": those lead in.
+    """
+    talk, at = mentions.talk, ref.start
+    if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
+        return False
+    while at > 0 and talk.texts[at - 1] in _OWN:
+        at -= 1
+    return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
+
+
+def not_here(mentions: Mentions, ref: Ref) -> bool:
+    """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
+    rest = mentions.talk.texts[ref.end : ref.end + 3]
+    return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
+
+
+_HERE = frozenset("here on with among in around about".split())
 _ALIKE_REACH = 18
 _BRINGING = frozenset("is 's to next here and now then got have number plant".split())
 

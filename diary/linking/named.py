@@ -27,16 +27,32 @@ def _placed_here(mentions: Mentions, ref: Ref) -> bool:
     Not "Tin Whistle is better", "Tin Whistle I lost".
     """
     talk = mentions.talk
-    clause = talk.clause(ref.start)
-    if not all(t in _OPENING for t in talk.texts[clause[0] : ref.start]):
+    first, i = talk.clause(ref.start)[0], ref.start
+    while i > first and talk.texts[i - 1] in _OPENING:
+        i -= 1
+    if i > first and (talk.punctuated or i == ref.start):
         return False
-    rest = talk.texts[ref.end : min(ref.end + 8, talk.sentence(ref.start)[1])]
+    stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
+    rest = talk.texts[ref.end : min(ref.end + 8, stop)]
     if rest[:1] in (("i",), ("we",)) and len(rest) > 1 and rest[1] in _KEPT:
         return bool(_NEAR & set(rest))
+    if len(rest) > 2 and rest[0] in _BESIDE and any(t in _STANDS for t in rest[2:5]):
+        return bool(_NEAR & set(rest[1:3]))  # "Tin Whistle behind it is sulking"
     i = 1 if rest[:1] != () and rest[0] in _SELF else 0
     if len(rest) <= i + 1 or rest[i] not in _STANDS or rest[i + 1] not in _HERE:
         return False
     return bool(_NEAR & set(rest[i + 1 : i + 5]))
+
+
+_BESIDE = frozenset("behind beside next alongside opposite below above under by".split())
+
+
+def _alone(mentions: Mentions, ref: Ref) -> bool:
+    """ "Right, Tin Whistle.": brought in with no more than a word to lead in."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    lead = talk.texts[start : ref.start]
+    return talk.punctuated and stop == ref.end and lead != () and set(lead) <= _OPENING
 
 
 _OPENING = frozenset("and now then so right well oh here but the old".split())
@@ -69,7 +85,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     talk = mentions.talk
     rest = talk.texts[ref.end : ref.end + 1]
     marked = bool(talk.tokens[ref.end - 1].mark)
-    if rest and rest[0] in _NOT_AFTER_NAME and not marked and rest[0] not in ("and", "with", "by"):
+    placed = _placed_here(mentions, ref) or _alone(mentions, ref)
+    parted = rest != () and rest[0] in _NOT_AFTER_NAME and rest[0] not in ("and", "with", "by")
+    if parted and not marked and not placed:
         return None
     if rest == ("by",) and not marked and mentions.refs_in(ref.end + 1, ref.end + 3):
         return None
@@ -91,7 +109,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
             talk.texts, sentence[0], min(sentence[1], ref.end + 14)
         )
     )
-    bought = bought or _placed_here(mentions, ref) or _sent_for(mentions, ref)
+    bought = bought or placed or _sent_for(mentions, ref)
     next_up = heads and shown_after(mentions, ref) and rest != ("now",)
     moved = lead.moved or leads.moved_before(ref.start)
     if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):

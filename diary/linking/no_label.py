@@ -10,14 +10,16 @@ from itertools import pairwise
 from diary.reading.mentions import Mentions
 
 _LABELS = frozenset(
-    "label lable tag stick ticket marker nametag writing ink lettering pencil stake".split()
+    "label lable tag stick ticket marker nametag writing ink lettering pencil stake "
+    "identity".split()
 )
 _LOSSES = frozenset(
     "lost lose loses losing gone washed bleached faded rubbed worn snapped broke broken chewed "
     "eaten ate blown blew fell fallen vanished disappeared missing blank clean run ran smudged "
     "smeared illegible unreadable pinched nicked stolen pulled walked scratched dissolved peeled "
     "crumbled perished rotted swallowed dropped shed cracked bleaching fading wiped whipped took "
-    "taken off destroyed stripped buried useless".split()
+    "taken off destroyed stripped buried useless knocked kicked yanked tore torn ripped "
+    "sliced moved".split()
 )
 _THIEVES = frozenset(
     "slugs snails slug snail mouse mice dog puppy cat kitten badger blackbird blackbirds bird "

@@ -2,7 +2,7 @@
 
 from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
-from diary.linking.in_passing import only_told_apart, tells_of_the_lost
+from diary.linking.in_passing import governed, not_here, only_told_apart, tells_of_the_lost
 from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.openings import opening
 from diary.linking.statement import Statement
@@ -21,7 +21,9 @@ def numbered_turn(
     """The turn that a number makes, or none."""
     told_after = shown_after(mentions, ref) and ref.cut is None
     if (ref.start in taken or set_aside(mentions, ref)) and not (
-        (told_after and _which_is(mentions, ref)) or _is_child(mentions, ref)
+        (told_after and _which_is(mentions, ref))
+        or _is_child(mentions, ref)
+        or _spoken_of_again(mentions, ref, walk)
     ):
         return None
     lead = leads.before(ref.start)
@@ -29,7 +31,10 @@ def numbered_turn(
         return None
     if leads.guessed(ref.start) or _is_kin(mentions, ref) or _mends_parent(mentions, ref):
         return None
-    if tells_of_the_lost(mentions, ref) and not (lead.presented or lead.came_back):
+    lost = tells_of_the_lost(mentions, ref) or not_here(mentions, ref)
+    if lost and not (lead.presented or lead.came_back):
+        return None
+    if ref.cut is None and governed(mentions, ref, lead):
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
@@ -110,6 +115,16 @@ def _mends_parent(mentions: Mentions, ref: Ref) -> bool:
     denied = [r for r in mentions.refs_in(low, ref.start - 1) if set_aside(mentions, r)]
     return bool(denied) and bool(
         _PARENTS & set(texts[max(0, denied[-1].start - 4) : denied[-1].start])
+    )
+
+
+def _spoken_of_again(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
+    """ "I said 24-30 was white, and it is, but": of a plant shown before, by the speaker."""
+    before = mentions.talk.texts[max(0, ref.start - 4) : ref.start]
+    return (
+        ref.title in walk.numbers
+        and "i" in before
+        and bool({"said", "told", "called", "promised"} & set(before))
     )
 
 
@@ -206,7 +221,9 @@ def _ends_there(mentions: Mentions, ref: Ref) -> bool:
 def _first(mentions: Mentions, ref: Ref, leads: LeadIns) -> bool:
     """No other plant before it in its sentence, or since the last thing told, unpunctuated."""
     start = mentions.talk.sentence(ref.start)[0]
-    if not mentions.talk.punctuated and leads.before(ref.start).any:
+    if not mentions.talk.punctuated and (lead := leads.before(ref.start)).any:
+        if {"then", "next", "now"} & set(mentions.talk.texts[lead.start : ref.start]):
+            return True
         start = max(start, min(leads.told_before(ref.start), ref.start))
     return not any(r.cut is None for r in mentions.refs_in(start, ref.start))
 

@@ -40,6 +40,7 @@ def find_turns(
     events += [(at, 1, None) for at in label_losses(mentions)]
     events += [(m.start, 2, None) for m in mentions.cue("movement")]
     events += [(r.start, 3, None) for r in mentions.cue("return")]
+    passed: Ref | None = None
     pointed = {p.start: p for p in pointings(mentions)}
     events += [(start, 4, None) for start in pointed]
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
@@ -47,6 +48,8 @@ def find_turns(
             continue
         turn = None
         if ref is not None and _corrected(mentions, ref, walk):
+            continue
+        if ref is not None and _again_in_passing(mentions, ref, passed):
             continue
         if ref is not None and ref.is_number:
             turn = numbered_turn(mentions, ref, leads, taken, parents, walk)
@@ -60,12 +63,25 @@ def find_turns(
             turn = came_back(mentions, at, leads, walk)
         else:
             turn = back_by_looks(mentions, pointed[at], leads, walk)
+        if turn is None and ref is not None:
+            passed = ref
         if turn is None or walk.current == turn.plant:
             continue
         if walk.turns and turn.at <= walk.turns[-1].said:
             turn = replace(turn, at=min(walk.turns[-1].said + 1, turn.said))
         _remember(mentions, turn, walk)
     return walk.turns
+
+
+_PASSED_REACH = 8
+
+
+def _again_in_passing(mentions: Mentions, ref: Ref, passed: Ref | None) -> bool:
+    """ "half the size of 24-03, and 24-03's no giant": named in passing, and once more."""
+    if passed is None or passed.title != ref.title or ref.cut is not None:
+        return False
+    same = mentions.talk.sentence(ref.start) == mentions.talk.sentence(passed.start)
+    return same and ref.start - passed.end <= _PASSED_REACH
 
 
 _REPAIR_REACH = 14

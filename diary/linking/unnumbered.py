@@ -44,6 +44,13 @@ def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
     return found[-1] if found else None
 
 
+def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
+    """ "This one came with no history, a gift in a plain pot, unlabelled"."""
+    head = mentions.talk.texts[start : min(at, start + 4)]
+    nouns = {"label", "tag", "stick", "ticket", "pot", "label's"}
+    return bool({"this", "another"} & set(head)) and not nouns & set(head)
+
+
 def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
     """Whether a number or a shown name follows at once, in this sentence or the next words."""
     stop = mentions.talk.sentence(at)[1]
@@ -55,6 +62,9 @@ def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | No
             if UNSAID & mentions.scopes.habits(ref.start):
                 continue
             if leads.compared(ref.start) or leads.guessed(ref.start):
+                continue
+            later = mentions.talk.sentence(ref.start)[0] > at and not mentions.talk.punctuated
+            if later and not leads.before(ref.start).shown:
                 continue
             if ref.is_number and ref.cut is None:
                 return True
@@ -85,6 +95,7 @@ def unlabelled(
     pointed = _pointed_at(mentions, at, walk)
     opened = opened or pointed is not None
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
+    fresh = fresh or _opens_with(mentions, start, at)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))
     or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])

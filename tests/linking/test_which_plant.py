@@ -22,6 +22,11 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "What it brings to mind, oddly, is Tilly Marsh.",
         "The neighbour swears it's Tilly Marsh.",
         "The father's not twenty-three eleven at all, it's twenty-two fourteen.",
+        "Half the size of 23-11, and 23-11's no giant.",
+        "If 23-11 comes up to this I'll be pleased.",
+        "I'd have said 23-11 was darker.",
+        "23-11 is not on the bench today.",
+        "Tilly Marsh fathered it.",
         "Bin that broken label, would you.",
         "Its label says single.",
         "I shall write it a new label.",
@@ -45,6 +50,8 @@ def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
         "And this fella, goodness knows who he is.",
         "It could be 23-11 or it could be 23-40, this one.",
         "The next one's writing has all run.",
+        "This wee thing, I haven't a notion what it is.",
+        "This one came with no history whatever, a gift in a plain pot, unlabelled.",
     ],
 )
 def test_without_its_number(shown: str) -> None:
@@ -83,6 +90,8 @@ def test_no_way_back(other: str) -> None:
         "And Tilly Marsh itself is here at its elbow.",
         "Tilly Marsh I keep here for a yardstick.",
         "This is the old mother herself, Tilly Marsh.",
+        "Tilly Marsh behind it is sulking.",
+        "Right, Tilly Marsh.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:
