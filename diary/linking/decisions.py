@@ -7,13 +7,17 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 import re
 from bisect import bisect_left
 
+from diary.linking.decided_of import is_of_the_plant
 from diary.linking.statement import Statement
+from diary.linking.undecided import does_not_hold
 from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
 from diary.reading.scope import Habit
 
 _MAYBE = re.compile(
     r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
 )
+_SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
 _OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
 _BARE_LENGTH = 3
@@ -23,6 +27,8 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     """All decisions of the talk in order, one of a kind at one place."""
     vocabulary, talk = mentions.vocabulary, mentions.talk
     found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
+    found += [f for f in mentions.phrases(vocabulary.decisions_last) if _is_whole(mentions, f)]
+    found = [f for f in found if not _runs_into_verb(mentions, f)]
     kept: list[Statement] = []
     taken: set[int] = set()
     conditions = [
@@ -40,9 +46,12 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
             continue
         if habits & {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HISTORY}:
             continue
+        if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
+            continue
         low = talk.sentence(f.start)[0]
         lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
         firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
+        firm = firm and not _SOME_DAY.search(" ".join(talk.texts[f.start : f.end + 5]))
         if firm and any(
             f.start - c > 2 and not {"but", "no"} & set(talk.texts[c : f.start])
             for c in conditions[bisect_left(conditions, low) : bisect_left(conditions, f.start)]
@@ -65,6 +74,29 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
+_LEADS = frozenset(
+    "so and but no nope nah right yes yeah aye well then ok okay now or sorry afraid mate "
+    "love anyway therefore either".split()
+)
+
+
+def _is_whole(mentions: Mentions, found: Found) -> bool:
+    """ "so that goes", "no, she stays"; not "so cerise it stays", "she goes back on the bench"."""
+    talk = mentions.talk
+    low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
+    after = talk.texts[found.end : found.end + 1]
+    ends = found.end == high or (after and after[0] in _TAILS)
+    named = mentions.colours_in(found.start - 1, found.start)
+    return bool(ends) and not named and set(talk.texts[low : found.start]) <= _LEADS
+
+
+def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
+    """ "bye bye | that's one fifty": the last word is already the next statement's."""
+    tokens = mentions.talk.tokens
+    return found.end < len(tokens) and tokens[found.end - 1].word == tokens[found.end].word
+
+
+_TAILS = frozenset("then sorry and but so i no love mate now that too today tonight".split())
 _SOON = frozenset(
     {
         "'ll",
@@ -163,7 +195,9 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
         alone = (
             start == f.start
             and stop - f.start <= 2
+            and talk.tokens[stop - 1].mark
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
+            and is_of_the_plant(mentions, Found(f.start, stop, f.label))
         )
         if alone and not any(s.start < f.end and f.start < s.end for s in kept):
             found.append(

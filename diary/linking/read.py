@@ -2,6 +2,7 @@
 
 from bisect import bisect_left
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Protocol, TypeVar
 
@@ -110,7 +111,10 @@ def _clip(
     day: date | None,
 ) -> Clip:
     plant = stretch.turn.plant
-    inside = _starting_in(statements, stretch.start, stretch.end)
+    inside = [
+        replace(s, end=min(s.end, stretch.end))  # words may run over into the next plant
+        for s in _starting_in(statements, stretch.start, stretch.end)
+    ]
     inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value == plant.number)]
     alike = [
         statement

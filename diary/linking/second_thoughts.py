@@ -30,6 +30,8 @@ _SINGLE = frozenset(
         "count_buds",
     }
 )
+# Decisions that cannot both stand: "Heap. No, hang on. Another year."
+_OPPOSED = ({"discard", "keep"}, {"discard", "watch"}, {"keep", "watch"}, {"discard", "show"})
 
 
 def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
@@ -66,10 +68,8 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             between = [r for r in repairs if first.end <= r[0] < second.start]
             if not between or second.negated or first.negated or second.start - first.end > _REACH:
                 continue
-            if (
-                talk.punctuated
-                and talk.sentence_number(second.start) - talk.sentence_number(first.start) > 1
-            ):
+            apart = talk.sentence_number(second.start) - talk.sentence_number(first.start)
+            if talk.punctuated and apart > (3 if first.trait == "decision" else 1):
                 continue
             if not _same_place(first, second) or _far(mentions, first, second, between):
                 continue
@@ -120,6 +120,8 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
 
 
 def _same_place(first: Statement, second: Statement) -> bool:
+    if first.trait == "decision":
+        return {first.value, second.value} in _OPPOSED
     if first.trait != "colour":
         return first.value != second.value
     return first.part == second.part or second.rule == DEFAULT_RULE

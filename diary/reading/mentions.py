@@ -84,10 +84,8 @@ class Mentions:
         texts = self.talk.texts
         found = [
             f
-            for f in book.find(texts)
-            if not any(self.masked[f.start : f.end])
-            and not self.talk.between(f.start, f.end - 1, (STOP, QUERY))
-            and not (f.end - f.start > 2 and self.talk.between(f.start, f.end - 1, (COMMA,)))
+            for longest in book.find(texts)
+            if (f := self._within_marks(book, longest)) and not any(self.masked[f.start : f.end])
         ]
         if never is None:
             return found
@@ -100,6 +98,27 @@ class Mentions:
                 for start, end, label in exceptions
             )
         ]
+
+    def _within_marks(self, book: PhraseBook, found: Found) -> Found | None:
+        """The phrase, or the longest of its label that runs over no mark: "one more year."
+
+        A phrase of two words may run over a comma.
+        """
+        talk = self.talk
+        while talk.between(found.start, found.end - 1, (STOP, QUERY)) or (
+            found.end - found.start > 2 and talk.between(found.start, found.end - 1, (COMMA,))
+        ):
+            marks = range(found.start, found.end - 1)
+            cut = next(i for i in reversed(marks) if talk.tokens[i].mark) + 1
+            shorter = [
+                f
+                for f in book.find(talk.texts, found.start, cut)
+                if f.start == found.start and f.label == found.label
+            ]
+            if not shorter:
+                return None
+            found = shorter[0]
+        return found
 
 
 _LONGEST_REF = 16

@@ -74,8 +74,11 @@ class Vocabulary:
     sown: PhraseBook
     germinated: PhraseBook
     decisions: PhraseBook  # label: decision
+    decisions_last: PhraseBook
     decisions_bare: PhraseBook
     decisions_never: PhraseBook
+    decision_things: PhraseBook  # what is binned and kept and is no plant
+    decision_kin: PhraseBook  # other plants than the one in hand
     cues: Mapping[str, PhraseBook]  # habit -> its phrases
     never_cues: Mapping[str, PhraseBook]
     parent_cues: PhraseBook  # label: "seed_parent before", ...
@@ -92,7 +95,7 @@ def load_vocabulary(folder: Path | None = None) -> Vocabulary:
 
 @lru_cache(maxsize=4)
 def _load(folder: Path | None) -> Vocabulary:
-    classes = {name: "|".join(words) for name, words in _table("classes", folder).items()}
+    classes = _classes(_table("classes", folder))
     data = {name: _with_classes(_table(name, folder), classes, f"{name}.toml") for name in _FILES}
     colours, parts, traits = data["colours"], data["parts"], data["traits"]
     for part, entry in parts.items():
@@ -119,7 +122,7 @@ def _load(folder: Path | None) -> Vocabulary:
         for system in ("metric", "imperial")
         for name, entry in data["units"][system].items()
     }
-    it = classes["it"]
+    it = f"{classes['it']}|you {classes['plant_noun']}?"
     cues, counts, decisions = data["cues"], data["counts"], data["decisions"]
     counted = {k: v for k, v in counts.items() if "nouns" in v}
     single = {
@@ -165,10 +168,15 @@ def _load(folder: Path | None) -> Vocabulary:
         sown=_book({"sown": counts["seeds"]["sown"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
         decisions=_book({name: _any_it(entry["said"], it) for name, entry in decisions.items()}),
+        decisions_last=_book(
+            {name: _any_it(entry.get("last", ()), it) for name, entry in decisions.items()}
+        ),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
         decisions_never=_book(
             {name: _any_it(entry.get("never", ()), it) for name, entry in decisions.items()}
         ),
+        decision_things=_book({"thing": classes["thing"].split("|")}),
+        decision_kin=_book({"kin": classes["kin"].split("|")}),
         cues={
             habit: _book({habit: [*entry.get("said", ()), *entry.get("reversed", ())]})
             for habit, entry in cues.items()
@@ -190,8 +198,19 @@ def _load(folder: Path | None) -> Vocabulary:
 
 
 def _any_it(said: Iterable[str], it: str) -> list[str]:
-    """The phrases of decisions, where a lone "it" stands for any word that points at a plant."""
+    """The phrases of decisions, where a lone "it" stands for whatever points at a plant.
+
+    "bin it" is "bin that", "bin this fella" and "bin those seedlings".
+    """
     return [" ".join(it if word == "it" else word for word in phrase.split()) for phrase in said]
+
+
+def _classes(table: Mapping[str, list[str]]) -> dict[str, str]:
+    """Each class as alternatives; a class may name others that stand above it."""
+    classes: dict[str, str] = {}
+    for name, words in table.items():
+        classes[name] = "|".join(_with_classes(words, classes, f"classes.toml: {name}"))
+    return classes
 
 
 def _with_classes(value: Any, classes: Mapping[str, str], where: str) -> Any:

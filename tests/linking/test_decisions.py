@@ -18,6 +18,36 @@ from tests.reading.said import values
         ("That's going on the show bench.", "show"),
         ("It deserves a name.", "name"),
         ("It needs potting on.", "repot"),
+        # frames: a plant, a verb of staying, a place
+        ("It's stopping with us.", "keep"),
+        ("That's earned a spot on the top shelf.", "keep"),
+        ("I couldn't part with him now.", "keep"),
+        ("That one I'm keeping.", "keep"),
+        # verbs of throwing, places of waste
+        ("Yank it out and be done.", "discard"),
+        ("In a bag and in the dustbin, him.", "discard"),
+        ("That gets the fork.", "discard"),
+        ("Time to say cheerio to this one.", "discard"),
+        # spans of patience
+        ("Another twelvemonth.", "watch"),
+        ("One more spring, no longer.", "watch"),
+        ("Back in the trial row for another twelve months.", "watch"),
+        ("Judgement deferred until the autumn.", "watch"),
+        # more of it
+        ("Half a dozen cuttings wanted off that.", "propagate"),
+        ("We bulk it up from February.", "propagate"),
+        # its pollen, its seed
+        ("Its pollen's for Copper Lantern tomorrow.", "breed"),
+        ("This one's going in the stud.", "breed"),
+        # places of showing
+        ("I'm staging it at the county.", "show"),
+        ("It goes in a vase on the eighteenth.", "show"),
+        ("It gets christened this winter.", "name"),
+        ("It gets a bigger one tonight.", "repot"),
+        ("Wants shifting up.", "repot"),
+        # whole clauses
+        ("So that goes.", "discard"),
+        ("No, she stays.", "keep"),
     ],
 )
 def test_decisions(said: str, decision: str) -> None:
@@ -32,6 +62,21 @@ def test_decisions(said: str, decision: str) -> None:
         "I'm not going to name it.",
         "The compost is too wet.",
         "I always keep the vents open in here.",
+        # of a thing, or of another plant
+        "Bin that broken label.",
+        "Watch that hose.",
+        "That fan earns its place on the bench in August.",
+        "Its mother went on the compost years back.",
+        "Pop the dead flowers in the bucket.",
+        # somebody else's, nearly made, counterfactual, foolish, long done
+        "My wife would bin it.",
+        "I was going to throw it out.",
+        "I'd keep it if it had any colour.",
+        "Breeding from it would be madness.",
+        "It went to the show and got nowhere.",
+        # not the whole clause
+        "Cerise it stays.",
+        "She goes back on the bench.",
     ],
 )
 def test_no_decision(said: str) -> None:

@@ -11,6 +11,8 @@ from tests.reading.said import colours, values
         ("It's a single, no, sorry, semi-double.", "bloom_form", ["semi-double"]),
         ("I'll keep it, or rather, no, it can go on the compost.", "decision", ["discard"]),
         ("It's five centimetres across, I mean six.", "bloom_diameter", [60]),
+        ("Heap. No, hang on, I'm being hasty. Another year.", "decision", ["watch"]),
+        ("Keep it. Actually, take some cuttings of it too.", "decision", ["keep", "propagate"]),
     ],
 )
 def test_the_last_word_counts(said: str, trait: str, expected: list[object]) -> None:

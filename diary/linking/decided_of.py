@@ -1,0 +1,85 @@
+"""Of what a decision is: of the plant in hand, or of a label, the hose, its mother.
+
+"Bin that broken label", "that fan earns its keep" and "its mother went on the compost" are
+told in the same words as decisions about the plant.
+"""
+
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+_POINTERS = frozenset({"that", "this", "those", "these", "the", "it", "her", "his", "its", "your"})
+# Words that point at the plant by themselves; "that" and "this" only where no noun follows.
+_PRONOUNS = frozenset({"it", "he", "she", "him", "them", "they", "one", "you"})
+_OBJECT_REACH, _SUBJECT_REACH = 4, 8
+
+
+def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
+    """Whether what is to be kept, thrown out or shown is a plant, and this one."""
+    return not (
+        thing_after(mentions, found) or thing_before(mentions, found) or kin_after(mentions, found)
+    )
+
+
+def thing_after(mentions: Mentions, found: Found) -> bool:
+    """ "bin that broken label", "watch that hose"; not "bin that, label and all"."""
+    talk = mentions.talk
+    if talk.texts[found.end - 1] not in _POINTERS or talk.tokens[found.end - 1].mark:
+        return False
+    for i in range(found.end, min(found.end + _OBJECT_REACH, len(talk.texts))):
+        if talk.texts[i] in _FUNCTION:
+            return False
+        thing = mentions.vocabulary.decision_things.at(talk.texts, i)
+        if thing:
+            return talk.texts[thing.end : thing.end + 1] not in (("or",), ("and",))
+        if talk.tokens[i].mark:
+            return False
+    return False
+
+
+def thing_before(mentions: Mentions, found: Found) -> bool:
+    """ "that fan earns its keep", "its mother went on the heap"; not "on a cane, it's a keeper".
+
+    The nearest word before that can be what is spoken of decides: a thing, or a pronoun.
+    """
+    talk = mentions.talk
+    if _PRONOUNS & set(talk.texts[found.start : found.end]):
+        return False
+    low = max(talk.clause(found.start)[0], found.start - _SUBJECT_REACH)
+    for i in range(found.start - 1, low - 1, -1):
+        text = talk.texts[i]
+        if text in _PRONOUNS:
+            return False
+        if mentions.masked[i]:
+            return False
+        if mentions.vocabulary.decision_things.at(talk.texts, i) or _is_kin(mentions, i):
+            return i > low and bool(_POINTERS & set(talk.texts[max(low, i - 3) : i]))
+        if text in ("that", "this", "these", "those", "her") and (
+            i + 1 == found.start or talk.texts[i + 1] in _FUNCTION or talk.tokens[i].mark
+        ):
+            return False
+    return False
+
+
+def kin_after(mentions: Mentions, found: Found) -> bool:
+    """ "I binned its sister", "chucked the others"; not "bin it with the others"."""
+    talk = mentions.talk
+    end = found.end
+    if talk.tokens[end - 1].mark or _PRONOUNS & set(talk.texts[found.start : end]):
+        return False
+    if talk.texts[end - 1] in ("her", "his", "its"):
+        end -= 1
+    if talk.texts[end : end + 1] not in (("its",), ("his",), ("her",), ("the",)):
+        return False
+    return end + 1 < len(talk.texts) and _is_kin(mentions, end + 1)
+
+
+def _is_kin(mentions: Mentions, at: int) -> bool:
+    return mentions.vocabulary.decision_kin.at(mentions.talk.texts, at) is not None
+
+
+_FUNCTION = frozenset(
+    "and or but so if as is 's are was will 'll would 'd can could may might must should "
+    "has have had i we you it he she they in on at to for from with of off out up down over "
+    "back again now then today tonight tomorrow next this because before after till until "
+    "another one another more not no".split()
+)

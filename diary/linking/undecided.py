@@ -1,0 +1,95 @@
+"""Decisions that were nearly made, or that are somebody else's: none of them holds.
+
+"I was going to throw it out and then it did this", "my wife would bin it", "breeding from
+it would be madness", "I'd keep it if it had any colour".
+"""
+
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
+
+_CUE_REACH, _FOLLY_REACH, _CONDITION_REACH = 4, 5, 4
+_TURNS = frozenset({"but", "so", "then", "now"})
+_WOULD = frozenset({"would", "'d"})
+_UNREAL = frozenset({"had", "were", "was", "did", "could", "only", "would", "wasn't", "'d"})
+_PAST = frozenset(
+    {"went", "was", "were", "been", "came", "took", "stood", "showed", "won", "brought", "since"}
+)
+# What is told of the past as often as it is decided.
+_TOLD_OF_THE_PAST = frozenset({"keep", "discard", "show", "name", "repot", "watch"})
+
+
+def does_not_hold(mentions: Mentions, found: Found) -> bool:
+    """Whether the decision is told as one that was not, or is not to be, made."""
+    return (
+        nearly(mentions, found)
+        or folly(mentions, found)
+        or counterfactual(mentions, found)
+        or long_done(mentions, found)
+        or somebody_elses(mentions, found)
+    )
+
+
+def nearly(mentions: Mentions, found: Found) -> bool:
+    """ "I was going to bin it", "I very nearly named it"; not "I was going by, so bin it"."""
+    talk = mentions.talk
+    low = talk.sentence(found.start)[0] if talk.punctuated else 0
+    return any(
+        cue.end <= found.start + 1
+        and found.start - cue.end <= _CUE_REACH
+        and not _TURNS & set(talk.texts[cue.end : found.start])
+        and not talk.between(cue.start, found.start, (COMMA,))
+        for cue in mentions.cue("nearly", max(low, found.start - _CUE_REACH - 5), found.start + 1)
+    )
+
+
+def folly(mentions: Mentions, found: Found) -> bool:
+    """ "breeding from it would be madness", "it'd be a crime to bin it"."""
+    low, high = mentions.talk.sentence(found.start)
+    after = mentions.cue("folly", found.end, min(high, found.end + _FOLLY_REACH))
+    if after and mentions.talk.texts[found.end : after[0].start + 1][:1] in (
+        ("would",),
+        ("is",),
+        ("'d",),
+        ("'s",),
+        ("was",),
+    ):
+        return True
+    before = mentions.cue("folly", max(low, found.start - 6), found.start)
+    return any(mentions.talk.texts[cue.end : cue.end + 1] == ("to",) for cue in before)
+
+
+def counterfactual(mentions: Mentions, found: Found) -> bool:
+    """ "I'd keep it if it had any scent"; not "I'd keep it, if you ask me"."""
+    talk = mentions.talk
+    low, high = talk.sentence(found.start)
+    if not talk.punctuated:
+        low, high = max(0, found.start - 6), min(len(talk.texts), found.end + 8)
+    before = set(talk.texts[max(low, found.start - _CUE_REACH) : found.start + 2])
+    if not before & _WOULD:
+        return False
+    for i in range(found.end, high):
+        if talk.texts[i] == "if":
+            if talk.texts[i : i + 4] == ("if", "i", "were", "you"):
+                return False
+            return bool(_UNREAL & set(talk.texts[i + 1 : i + 1 + _CONDITION_REACH]))
+    return False
+
+
+def long_done(mentions: Mentions, found: Found) -> bool:
+    """ "it went to the show and got nowhere", "it was on the heap"; not "it's on the heap"."""
+    if found.label not in _TOLD_OF_THE_PAST:
+        return False
+    talk = mentions.talk
+    low = max(talk.clause(found.start)[0], found.start - 3)
+    return bool(_PAST & set(talk.texts[low : found.start + 1]))
+
+
+def somebody_elses(mentions: Mentions, found: Found) -> bool:
+    """ "my wife would bin it", "they'd have it named"; not "she says bin it, so I'll bin it"."""
+    talk = mentions.talk
+    low = talk.clause(found.start)[0]
+    return any(
+        cue.end <= found.start and not _TURNS & set(talk.texts[cue.end : found.start])
+        for cue in mentions.cue("somebody_else", max(low, found.start - 9), found.start)
+    )
