@@ -84,7 +84,13 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
     for n in sorted(shared):
         colour, attached = ordered[n], shared[n]
         if attached.rule == DEFAULT_RULE:
-            attached = topic_of(mentions, colour) or sequel_of(mentions, colour, told) or attached
+            attached = (
+                topic_of(mentions, colour)
+                or _topic(mentions, colour)
+                or _they(mentions, colour)
+                or sequel_of(mentions, colour, told)
+                or attached
+            )
         told.append((colour, the_rest(mentions, told, attached)))
     return told
 
@@ -136,9 +142,6 @@ def _attach(
         return before
     if after is not None:
         return after
-    topic = _topic(mentions, colour) or _they(mentions, colour)
-    if topic is not None:
-        return topic
     return Attached(
         part="bloom",
         rule=DEFAULT_RULE,

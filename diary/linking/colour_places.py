@@ -6,6 +6,7 @@ from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.scope import Habit
 
 # Words that may stand between a colour and the part it is the colour of.
 ADJECTIVES = frozenset(
@@ -189,12 +190,18 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             part=head.label,
             rule="a colour after its part",
             score=score,
-            start=head.start,
+            start=colour.start if _only_denied(mentions, head, colour) else head.start,
             end=colour.end,
             on=(part.label,) if head is not part else (),
         )
         break
     return best
+
+
+def _only_denied(mentions: Mentions, head: Found, colour: ColourHeard) -> bool:
+    """ "bar the eye, and that's cherry": the part is set apart, its colour is not denied."""
+    scopes = mentions.scopes
+    return Habit.DENIAL in scopes.habits(head.start) - scopes.habits(colour.start)
 
 
 def _has_new_subject(words: tuple[str, ...]) -> bool:

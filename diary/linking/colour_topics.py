@@ -47,7 +47,15 @@ _FAR = 14
 
 def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """The part spoken of, for a colour with no part in its own phrase."""
-    for habit in (_named_after, _placed, _opening_up, _subject, _named_before, _pointed_at):
+    for habit in (
+        _named_after,
+        _placed,
+        _led_in,
+        _opening_up,
+        _subject,
+        _named_before,
+        _pointed_at,
+    ):
         part = habit(mentions, colour)
         if part is not None and can_be(part, colour):
             return _attached(part, colour, _RULES[habit.__name__])
@@ -57,6 +65,7 @@ def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
 _RULES = {
     "_named_after": "a colour before its part, set off",
     "_placed": "a colour placed on the flower",
+    "_led_in": "a colour placed on a part",
     "_opening_up": "a colour of the open flower",
     "_subject": "a colour of its clause's subject",
     "_named_before": "a colour of the part spoken of",
@@ -70,7 +79,7 @@ def _attached(part: str, colour: ColourHeard, rule: str) -> Attached:
 
 def can_be(part: str, colour: ColourHeard) -> bool:
     """No leaf is pink: "the leaf's nicely zoned, it's a soft pink" goes on to the flower."""
-    return part not in ("leaf", "stem") or colour.value in _LEAF_COLOURS
+    return part != "leaf" or colour.value in _LEAF_COLOURS
 
 
 def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -99,8 +108,7 @@ def _placed(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "down below they're lavender", "turn it over and it's silver behind"."""
     talk = mentions.talk
     start = talk.clause(colour.start)[0]
-    while start and colour.start - start < 4 and talk.tokens[start - 1].mark == COMMA:
-        start = talk.clause(start - 1)[0]
+    start = _led_start(mentions, start)
     for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
         lead = talk.texts[start : place.start]
         between = talk.texts[place.end : colour.start]
@@ -110,6 +118,43 @@ def _placed(mentions: Mentions, colour: ColourHeard) -> str | None:
         ):
             return place.label
     return None
+
+
+def _led_start(mentions: Mentions, clause: int) -> int:
+    """Where a short phrase of place before the clause begins: "down below | they're lavender"."""
+    talk = mentions.talk
+    if clause == 0 or talk.tokens[clause - 1].mark in (STOP, QUERY):
+        return clause
+    start = talk.clause(clause - 1)[0]
+    return start if clause - start <= 6 else clause
+
+
+def _led_in(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "in the bud it's green", "very nearly black when it's in the bud"."""
+    talk = mentions.talk
+    for part in mentions.parts_in(colour.start - 9, colour.start):
+        i = part.start - (mentions.talk.texts[part.start - 1] in _THE)
+        between = talk.texts[part.end : colour.start]
+        said = bool({"'s", "are", "'re", "is", "goes", "turns"} & set(between))
+        if not is_of_plant(mentions, part) or not said or not set(between) <= _IT_IS:
+            continue
+        fresh = not mentions.colours_in(i - 5, part.start)
+        if talk.texts[i - 1 : i] and talk.texts[i - 1] in _PLACING and fresh:
+            return part.label
+    for part in mentions.parts_in(colour.end, colour.end + 7):
+        words = talk.texts[colour.end : part.start]
+        while_it = words[:1] in (("when",), ("while",), ("as",)) and {"in", "a"} & set(words)
+        if while_it and part.label == "bud":
+            return "bud"
+    return None
+
+
+_PLACING = frozenset("in on at round around down inside towards up over under along across".split())
+_IT_IS = frozenset(
+    "it 's they 're she he is are goes go turns turn comes come there a an more quite nearly "
+    "almost "
+    "very sort of kind like just all as and then you get i 'd call say gone going".split()
+)
 
 
 def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -149,19 +194,33 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     if talk.texts[start] in _BE and talk.punctuated and talk.tokens[start - 1].mark == COMMA:
         start = talk.sentence(start)[0]  # a phrase put in between commas
     parts = [p for p in mentions.parts_in(start, colour.start) if is_of_plant(mentions, p)]
+    if not talk.punctuated:
+        parts = [p for p in parts if colour.start - p.end <= 10][-1:]
     if not parts or parts[0].label == "bloom" or len({p.label for p in parts}) > 1:
         return None
     head = parts[0]
-    lead = talk.texts[start : head.start]
+    lead = talk.texts[start if talk.punctuated else max(start, head.start - 1) : head.start]
     if len(lead) > 4 or not set(lead) <= _LEADS_OF_SUBJECT:
         return None
     between = talk.texts[parts[-1].end : colour.start]
     told = talk.texts[head.end : head.end + 1]
     if told not in _SUBJECT_VERBS or len(between) > _FAR:
         return None
-    if {"with", "but", "flower", "plant"} & set(between) or _new_subject(between):
+    if {"but", "flower", "plant"} & set(between) or _new_subject(between):
         return None
+    if any(
+        w == "with" and not (n and between[n - 1].endswith("ed")) for n, w in enumerate(between)
+    ):
+        return None
+    if mentions.colours_in(head.end, colour.start):
+        return None  # "veins maroon on pink"
     return head.label
+
+
+def _coloured_with(words: tuple[str, ...]) -> bool:
+    """ "just touched with gold", "shot through with pink"."""
+    done = words[max(0, words.index("with") - 2) : words.index("with")]
+    return any(word.endswith("ed") or word in ("shot", "through", "run") for word in done)
 
 
 _LEADS_OF_SUBJECT = _THE | frozenset(
@@ -279,3 +338,6 @@ def _pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
 def _part_at(mentions: Mentions, at: int) -> Found | None:
     part = next(iter(mentions.parts_in(at, at + 1)), None)
     return part if part is not None and is_of_plant(mentions, part) else None
+
+
+_HABITS = (_named_after, _placed, _led_in, _opening_up, _subject, _named_before, _pointed_at)

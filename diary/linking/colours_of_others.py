@@ -9,12 +9,14 @@ _BE = frozenset(
     "is 's are 're was were gone went goes turned turns has have came comes come".split()
 )
 _PREDICATE = frozenset("is 's are 're was be it as being of call more such".split())
-_NOUN_SAID_OF = frozenset("on in into onto under off behind by with through from".split())
+_NOUN_SAID_OF = frozenset(
+    "on in into onto under off behind by with through from over near beside at of to".split()
+)
 
 
 def is_not_meant(mentions: Mentions, colour: ColourHeard) -> bool:
     """Whether the colour is no colour of the plant at all."""
-    return any(habit(mentions, colour) for habit in (_smelt, _of_a_thing, _compared, _approached))
+    return any(habit(mentions, colour) for habit in _HABITS)
 
 
 def _smelt(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -41,7 +43,9 @@ _NOSE_REACH = 9
 
 def _of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the sky was that pink", "put a yellow label in"; not "the flower is pink"."""
-    return _thing_after(mentions, colour) or _thing_is(mentions, colour)
+    return any(
+        habit(mentions, colour) for habit in (_thing_after, _thing_before, _thing_is, _one_of_them)
+    )
 
 
 def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -49,6 +53,32 @@ def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
     if i >= len(talk.texts) or talk.tokens[i - 1].mark:
         return False
     return talk.texts[i] in mentions.vocabulary.things
+
+
+def _thing_before(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "painted the gate blue"."""
+    talk, i = mentions.talk, colour.start
+    if i < 2 or talk.tokens[i - 1].mark or talk.texts[i - 1] not in mentions.vocabulary.things:
+        return False
+    return (
+        talk.texts[i - 2] in _THE
+        and talk.clause(i)[0] < i - 2
+        and (talk.texts[i - 3] not in _NOUN_SAID_OF)
+    )
+
+
+def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "somebody grows a blue one", "the big red one"; not "it's a blue one"."""
+    talk = mentions.talk
+    if talk.tokens[colour.end - 1].mark or talk.texts[colour.end : colour.end + 1] not in _ONES:
+        return False
+    before = talk.texts[talk.clause(colour.start)[0] : colour.start]
+    shown = bool(before) and bool(_SHOWN & set(before))
+    return bool(before) and not (shown and "the" not in before and "those" not in before)
+
+
+_ONES = (("one",), ("ones",))
+_SHOWN = frozenset({"it", "this", "that", "'s", "is", "here"})
 
 
 def _thing_is(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -70,9 +100,30 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "more lilac than mauve", "paler than white": no colour of it after "than"."""
     talk, i = mentions.talk, colour.start
     low = talk.clause(i)[0]
+    if talk.texts[i - 1 : i] == ("as",) and talk.texts[colour.end : colour.end + 1] == ("as",):
+        before = set(talk.texts[max(low, i - 4) : i - 1])
+        return bool(before & {"not", "nowhere", "nothing", "half", "never"})
     while i > low and talk.texts[i - 1] in ("the", "a", "any", "your", "on", "to", "it", "is"):
         i -= 1
-    return i > low and talk.texts[i - 1] == "than" and talk.texts[max(0, i - 2)] != "other"
+    if i > low and talk.texts[i - 1] == "than":
+        return talk.texts[max(0, i - 2)] != "other"
+    while i > low and talk.texts[i - 1] in ("proper", "real", "good", "true", "decent", "bright"):
+        i -= 1
+    return talk.texts[i - 1 : i] in (("a",), ("any",), ("an",), ("your",)) and talk.texts[
+        i - 2 : i - 1
+    ] in (("beside",), ("against",), ("alongside",), ("unlike",))
+
+
+def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "they all came pink except this"; not "the petals, they all have a pink edge"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    for cue in mentions.vocabulary.colour_habits["batch"].find(talk.texts, start, colour.start):
+        if cue.start - start > 1 or mentions.parts_in(cue.start, colour.start):
+            continue
+        if not {"this", "it", "that"} & set(talk.texts[cue.end : colour.start]):
+            return not mentions.parts_in(max(0, start - 10), start)
+    return False
 
 
 def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -88,3 +139,6 @@ def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
         if before and not apart and set(between) <= {"a", "the", "an", "sort", "of", "almost"}:
             return not mentions.parts_in(before[-1].end, verging.start)
     return False
+
+
+_HABITS = (_smelt, _of_a_thing, _compared, _of_the_batch, _approached)

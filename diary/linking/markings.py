@@ -59,6 +59,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     rest = talk.texts[part.end : part.end + 2]
     word = talk.texts[part.start]
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
+    if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
+        return False  # a card is filled in: "eye none"
     if part.label == "edge":
         picotee = talk.texts[part.start : part.end]
         return picotee[0] not in (
