@@ -7,9 +7,9 @@ bottom petals"), the part the sentence began with; else the flower as a whole.
 
 from dataclasses import replace
 
+from diary.linking.colour_after import in_phrase_after
 from diary.linking.colour_places import (
     Attached,
-    in_phrase_after,
     marking_of,
     noun_after,
     part_before,
@@ -205,7 +205,8 @@ def _they(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     talk = mentions.talk
     clause = talk.clause(colour.start)[0]
     words = talk.texts[clause : colour.start]
-    if "they" not in words[:3] or "one" in words:
+    ones = {"new", "young", "old", "other", "younger", "older", "open", "opening"}
+    if not ("ones" in words and ones & set(words)) and ("they" not in words[:3] or "one" in words):
         return None
     before = mentions.parts_in(clause - _THEY_REACH, clause)
     if (

@@ -37,13 +37,13 @@ _COPULA = frozenset(
 )
 
 
-_PREPOSITIONS = frozenset(
+PREPOSITIONS = frozenset(
     "on in at to across along around round down over inside through up towards all both "
     "from into".split()
 )
 
 
-_PREPOSITION_FILL = frozenset(
+PREPOSITION_FILL = frozenset(
     "the each every its all both those these this that of a just very down in on at lower upper "
     "middle right way inside "
     "edges tips two bit end back ends same my top bottom tip face".split()
@@ -100,7 +100,7 @@ def petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
     """The petals on which a marking lies: "blaze on both top petals"."""
     for part in mentions.parts_in(at, at + 5):
         petals = mentions.vocabulary.part_kinds[part.label] == "petals"
-        if petals and mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in _PREPOSITIONS:
+        if petals and mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in PREPOSITIONS:
             return (part.label,)
     return ()
 
@@ -147,7 +147,7 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         gap = list(range(end, colour.start))
         if len(gap) > 9:
             break
-        if not all(
+        if not _verbless(talk.texts[end : colour.start]) and not all(
             talk.texts[i] in _COPULA or (brief and talk.texts[i] in ADJECTIVES) for i in gap
         ):
             break
@@ -177,7 +177,8 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             if (
                 mentions.vocabulary.part_kinds[before.label] == "marking"
                 and between[:1]
-                and between[0] in _PREPOSITIONS
+                and between[0] in PREPOSITIONS
+                and between[-1] not in ("all", "it")
                 and len(between) <= 4
             ):
                 head = before
@@ -190,7 +191,7 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             part=head.label,
             rule="a colour after its part",
             score=score,
-            start=colour.start if _only_denied(mentions, head, colour) else head.start,
+            start=colour.start if _apart(mentions, head, colour) else head.start,
             end=colour.end,
             on=(part.label,) if head is not part else (),
         )
@@ -198,10 +199,22 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     return best
 
 
-def _only_denied(mentions: Mentions, head: Found, colour: ColourHeard) -> bool:
-    """ "bar the eye, and that's cherry": the part is set apart, its colour is not denied."""
+def _verbless(words: tuple[str, ...]) -> bool:
+    """ "and the upper ones a full purple"."""
+    return 1 <= len(words) <= 3 and words[0] in ("a", "an") and "with" not in words
+
+
+def _apart(mentions: Mentions, head: Found, colour: ColourHeard) -> bool:
+    """Whether the part is told apart from its colour.
+
+    "bar the eye, and that's cherry" denies no colour; "a yellow edge, or rather gold" has one
+    colour before the edge already.
+    """
     scopes = mentions.scopes
-    return Habit.DENIAL in scopes.habits(head.start) - scopes.habits(colour.start)
+    denied = Habit.DENIAL in scopes.habits(head.start) - scopes.habits(colour.start)
+    return denied or any(
+        c.end >= head.start - 1 for c in mentions.colours_in(head.start - 4, head.start)
+    )
 
 
 def _has_new_subject(words: tuple[str, ...]) -> bool:
@@ -216,83 +229,3 @@ def _has_new_subject(words: tuple[str, ...]) -> bool:
         ):
             return not ({"call", "say"} & set(joined))
     return False
-
-
-def place_at(mentions: Mentions, at: int) -> Found | None:
-    """ "below", "up top" where they end their phrase: not "below the blotch"."""
-    talk = mentions.talk
-    texts = talk.texts
-    place = mentions.vocabulary.places.at(texts, at)
-    if place is None and texts[at : at + 1] in (("all",), ("right",), ("just",), ("down",)):
-        place = mentions.vocabulary.places.at(texts, at + 1)
-    if place is None or place.end >= len(texts) or talk.tokens[place.end - 1].mark:
-        return place
-    closed = texts[place.end] in ("and", "with", "but", "though", "as")
-    return place if closed or talk.clause(place.start)[1] == place.end else None
-
-
-def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
-    """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
-    talk, i = mentions.talk, colour.end
-    texts = talk.texts
-    place = None if talk.tokens[i - 1].mark else place_at(mentions, i)
-    if place is not None:
-        return Attached(
-            part=place.label,
-            rule="a colour placed on the flower",
-            score=0.95,
-            start=colour.start,
-            end=place.end,
-        )
-    if (
-        i < len(texts)
-        and texts[i]
-        in ("all", "right", "just", "only", "nearly", "left", "showing", "down", "deep", "mostly")
-        and not talk.tokens[colour.end - 1].mark
-    ):
-        i += 1
-    if i >= len(texts) or texts[i] not in _PREPOSITIONS or talk.tokens[i - 1].mark:
-        return None
-    j = i + 1
-    while j < len(texts) and j - i <= 4:
-        part = next(iter(mentions.parts_in(j, j + 1)), None)
-        if (
-            part is None
-            and texts[j] in ("bottom", "top")
-            and (
-                j + 1 == len(texts)
-                or talk.tokens[j].mark
-                or texts[j + 1] in ("same", "and", "with")
-            )
-        ):
-            name = "lower petals" if texts[j] == "bottom" else "upper petals"
-            return Attached(
-                part=name,
-                rule="a colour placed on a part",
-                score=0.9,
-                start=colour.start,
-                end=j + 1,
-            )
-        if part is not None:
-            if not is_of_plant(mentions, part):
-                return None
-            label = part.label
-            if label == "bloom" and texts[i] in ("on", "in", "to"):
-                return Attached(
-                    part="bloom",
-                    rule="a colour placed on a part",
-                    score=0.88,
-                    start=colour.start,
-                    end=part.end,
-                )
-            return Attached(
-                part=label,
-                rule="a colour placed on a part",
-                score=0.92,
-                start=colour.start,
-                end=part.end,
-            )
-        if texts[j] not in _PREPOSITION_FILL or talk.tokens[j].mark:
-            return None
-        j += 1
-    return None

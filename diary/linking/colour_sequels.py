@@ -36,9 +36,10 @@ def _said_again(mentions: Mentions, colour: ColourHeard, told: Told) -> str | No
     if not told:
         return None
     before, where = told[-1]
-    near = colour.start - before.end <= 3
+    near = colour.start - max(before.end, where.end) <= 3
     same = before.value == colour.value and where.part != "bloom"
-    return where.part if near and same and not mentions.parts_in(before.end, colour.start) else None
+    others = [p for p in mentions.parts_in(before.end, colour.start) if p.label != where.part]
+    return where.part if near and same and not others else None
 
 
 def _running_on(mentions: Mentions, colour: ColourHeard, told: Told) -> str | None:

@@ -40,10 +40,10 @@ def _taken_up(mentions: Mentions, start: int, end: int) -> bool:
 def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     """ "purple, well, purple, it's more a plum", "white, or so I took it to be"."""
     talk = mentions.talk
-    if second.start - first.end > _NEAR:
-        return False
     if mentions.vocabulary.colour_habits["doubted"].at(talk.texts, first.end) is not None:
         return True
+    if second.start - first.end > _NEAR:
+        return False
     again = [c for c in mentions.colours_in(first.end, second.start) if c.value == first.value]
     if not again:
         return False

@@ -5,20 +5,15 @@ that's a picture, gold." "Cherry red below." Each habit of speech is one functio
 in turn, for colours that have no part in their own phrase.
 """
 
+from diary.linking.colour_led_in import led_in, opening_up, placed
 from diary.linking.colour_places import Attached
+from diary.linking.colour_words import BE, COPULAS, FRAGMENT_LEADS, THE
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA, QUERY, STOP
 
-_THE = frozenset("the its his her that those these this every each".split())
-_BE = frozenset("is 's are 're was were".split())
-_FRAGMENT_LEADS = frozenset(
-    "a an the sort kind of very quite really almost nearly practically just more rather pure "
-    "only all good proper lovely nice beautiful big oh well but and as near".split()
-)
-_COPULAS = _BE | {"goes", "go", "comes", "come", "turns", "turn", "gone", "looks", "look", "has"}
 _INTRODUCING = (
     ("there", "'s"),
     ("there", "is"),
@@ -32,9 +27,6 @@ _INTRODUCING = (
     ("you", "'ve"),
 )
 _SHOWING = frozenset("what look as now mind see then but bar except barring".split())
-_SUBJECTS = frozenset(
-    "it this he she i you they we there flower flowers bloom blooms plant".split()
-)
 _INNER = frozenset({"throat", "eye", "centre", "blotch", "edge", "reverse", "star", "zone", "base"})
 _LEAF_COLOURS = frozenset(
     "green gold bronze chartreuse silver grey yellow cream black brown lemon white copper "
@@ -47,15 +39,7 @@ _FAR = 14
 
 def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """The part spoken of, for a colour with no part in its own phrase."""
-    for habit in (
-        _named_after,
-        _placed,
-        _led_in,
-        _opening_up,
-        _subject,
-        _named_before,
-        _pointed_at,
-    ):
+    for habit in _HABITS:
         part = habit(mentions, colour)
         if part is not None and can_be(part, colour):
             return _attached(part, colour, _RULES[habit.__name__])
@@ -64,9 +48,9 @@ def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
 
 _RULES = {
     "_named_after": "a colour before its part, set off",
-    "_placed": "a colour placed on the flower",
-    "_led_in": "a colour placed on a part",
-    "_opening_up": "a colour of the open flower",
+    "placed": "a colour placed on the flower",
+    "led_in": "a colour placed on a part",
+    "opening_up": "a colour of the open flower",
     "_subject": "a colour of its clause's subject",
     "_named_before": "a colour of the part spoken of",
     "_pointed_at": "a colour of the part pointed at",
@@ -88,9 +72,9 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
     texts, i = talk.texts, colour.end
     if talk.tokens[i - 1].mark in (STOP, QUERY):
         return None
-    while i < len(texts) and texts[i] in _BE | {"too", "all", "again"} and i - colour.end < 3:
+    while i < len(texts) and texts[i] in BE | {"too", "all", "again"} and i - colour.end < 3:
         i += 1
-    if i >= len(texts) or texts[i] not in _THE:
+    if i >= len(texts) or texts[i] not in THE:
         return None
     part = _part_at(mentions, i + 1) or _part_at(mentions, i + 2)
     if part is None or talk.between(i, part.end - 1, (STOP, QUERY, COMMA)):
@@ -100,61 +84,8 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
     if talk.punctuated:
         return part.label if closed or apart else None
     after = texts[part.end] if part.end < len(texts) else ""
-    ended = closed or (talk.clause(part.start)[1] == part.end and after not in _COPULAS)
+    ended = closed or (talk.clause(part.start)[1] == part.end and after not in COPULAS)
     return part.label if ended and not mentions.colours_in(part.end, part.end + 3) else None
-
-
-def _placed(mentions: Mentions, colour: ColourHeard) -> str | None:
-    """ "down below they're lavender", "turn it over and it's silver behind"."""
-    talk = mentions.talk
-    start = talk.clause(colour.start)[0]
-    start = _led_start(mentions, start)
-    for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
-        lead = talk.texts[start : place.start]
-        between = talk.texts[place.end : colour.start]
-        if set(lead) <= {"and", "then", "but", "now", "so", "it", "'s", "she"} and (
-            set(between)
-            <= _COPULAS | _FRAGMENT_LEADS | {"it", "they", "she", "he", "that", "i", "'d", "call"}
-        ):
-            return place.label
-    return None
-
-
-def _led_start(mentions: Mentions, clause: int) -> int:
-    """Where a short phrase of place before the clause begins: "down below | they're lavender"."""
-    talk = mentions.talk
-    if clause == 0 or talk.tokens[clause - 1].mark in (STOP, QUERY):
-        return clause
-    start = talk.clause(clause - 1)[0]
-    return start if clause - start <= 6 else clause
-
-
-def _led_in(mentions: Mentions, colour: ColourHeard) -> str | None:
-    """ "in the bud it's green", "very nearly black when it's in the bud"."""
-    talk = mentions.talk
-    for part in mentions.parts_in(colour.start - 9, colour.start):
-        i = part.start - (mentions.talk.texts[part.start - 1] in _THE)
-        between = talk.texts[part.end : colour.start]
-        said = bool({"'s", "are", "'re", "is", "goes", "turns"} & set(between))
-        if not is_of_plant(mentions, part) or not said or not set(between) <= _IT_IS:
-            continue
-        fresh = not mentions.colours_in(i - 5, part.start)
-        if talk.texts[i - 1 : i] and talk.texts[i - 1] in _PLACING and fresh:
-            return part.label
-    for part in mentions.parts_in(colour.end, colour.end + 7):
-        words = talk.texts[colour.end : part.start]
-        while_it = words[:1] in (("when",), ("while",), ("as",)) and {"in", "a"} & set(words)
-        if while_it and part.label == "bud":
-            return "bud"
-    return None
-
-
-_PLACING = frozenset("in on at round around down inside towards up over under along across".split())
-_IT_IS = frozenset(
-    "it 's they 're she he is are goes go turns turn comes come there a an more quite nearly "
-    "almost "
-    "very sort of kind like just all as and then you get i 'd call say gone going".split()
-)
 
 
 def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -177,21 +108,12 @@ def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     return brought_in(mentions, talk.clause(start - 1)[0], start)
 
 
-def _opening_up(mentions: Mentions, colour: ColourHeard) -> str | None:
-    """ "the buds are red but they open up white": what opens is the flower."""
-    talk = mentions.talk
-    start = talk.clause(colour.start)[0]
-    words = talk.texts[start : colour.start]
-    parts = mentions.parts_in(start, colour.start)
-    opens = {"open", "opens", "opened", "opening"} & set(words)
-    return "bloom" if opens and not parts else None
-
-
 def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "the bud's near enough brown", "the throat, it says here, is a rich gold"."""
     talk = mentions.talk
     start = talk.clause(colour.start)[0]
-    if talk.texts[start] in _BE and talk.punctuated and talk.tokens[start - 1].mark == COMMA:
+    put_in = talk.texts[start] in BE and talk.punctuated
+    if put_in and talk.tokens[start - 1].mark == COMMA:
         start = talk.sentence(start)[0]  # a phrase put in between commas
     parts = [p for p in mentions.parts_in(start, colour.start) if is_of_plant(mentions, p)]
     if not talk.punctuated:
@@ -203,8 +125,10 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     if len(lead) > 4 or not set(lead) <= _LEADS_OF_SUBJECT:
         return None
     between = talk.texts[parts[-1].end : colour.start]
+    if between[:2] in (("of", "it"), ("on", "it"), ("to", "it")):
+        between = between[2:]
     told = talk.texts[head.end : head.end + 1]
-    if told not in _SUBJECT_VERBS or len(between) > _FAR:
+    if (told not in _SUBJECT_VERBS and not put_in) or len(between) > _FAR:
         return None
     if {"but", "flower", "plant"} & set(between) or _new_subject(between):
         return None
@@ -223,7 +147,7 @@ def _coloured_with(words: tuple[str, ...]) -> bool:
     return any(word.endswith("ed") or word in ("shot", "through", "run") for word in done)
 
 
-_LEADS_OF_SUBJECT = _THE | frozenset(
+_LEADS_OF_SUBJECT = THE | frozenset(
     "and but so now well then oh both two three young new old top where mind though a an".split()
 )
 _SUBJECT_VERBS = frozenset(
@@ -237,7 +161,7 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
     """Where the verbless phrase of the colour begins, after a mark or a rounded-off phrase."""
     talk = mentions.talk
     i = colour.start
-    while i and not talk.tokens[i - 1].mark and talk.texts[i - 1] in _FRAGMENT_LEADS:
+    while i and not talk.tokens[i - 1].mark and talk.texts[i - 1] in FRAGMENT_LEADS:
         i -= 1
     if i == 0 or talk.tokens[i - 1].mark:
         return i
@@ -245,7 +169,7 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
         return None
     if i and talk.texts[i - 2 : i - 1] == ("of",):  # "a sort of rusty brown"
         i -= 1
-        while i and talk.texts[i - 1] in _FRAGMENT_LEADS:
+        while i and talk.texts[i - 1] in FRAGMENT_LEADS:
             i -= 1
     after_part = any(p.end == i for p in mentions.parts_in(i - 3, i))
     return i if after_part and talk.texts[i] in ("a", "an", "sort", "kind") else None
@@ -262,7 +186,7 @@ def _bare_part(mentions: Mentions, sentence: int) -> str | None:
     if len(parts) != 1 or not is_of_plant(mentions, parts[0]):
         return None
     rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
-    return parts[0].label if rest <= _THE | _SHOWING | {"and", "about", "now", "for"} else None
+    return parts[0].label if rest <= THE | _SHOWING | {"and", "about", "now", "for"} else None
 
 
 def _head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
@@ -272,7 +196,7 @@ def _head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
     if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
         return None
     lead = talk.texts[sentence : first.start]
-    if len(lead) > 3 or not set(lead) <= _THE | _SHOWING | {"and", "so", "well", "oh", "a", "big"}:
+    if len(lead) > 3 or not set(lead) <= THE | _SHOWING | {"and", "so", "well", "oh", "a", "big"}:
         return None
     if mentions.colours_in(sentence, before):
         return None
@@ -285,7 +209,7 @@ def _new_subject(words: tuple[str, ...]) -> bool:
     return any(
         word in ("it", "she", "he", "flower", "bloom", "plant")
         and words[i + 1 : i + 2]
-        and words[i + 1] in _COPULAS
+        and words[i + 1] in COPULAS
         for i, word in enumerate(words)
     )
 
@@ -313,7 +237,7 @@ def _pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     while i < colour.start and talk.texts[i] in ("and", "but", "now", "well", "so", "though"):
         i += 1
     word, verb = talk.texts[i : i + 1], talk.texts[i + 1 : i + 2]
-    if word not in (("that",), ("it",), ("which",)) or not set(verb) <= _COPULAS | {"'d"}:
+    if word not in (("that",), ("it",), ("which",)) or not set(verb) <= COPULAS | {"'d"}:
         return None
     if colour.start - i > 6 or mentions.parts_in(i, colour.start) or start == 0:
         return None
@@ -328,6 +252,7 @@ def _pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     lead = talk.texts[low : last.start]
     if word == ("that",):
         return last.label if ends or "from" in lead else None
+    ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
     shown = bool(set(lead) & {"what", "look", "bar", "except", "barring"}) and ends
     head = _head_of(mentions, low, start)
     if shown or (head is not None and (head.label in _INNER or colour.value in _OF_LEAVES_ONLY)):
@@ -340,4 +265,4 @@ def _part_at(mentions: Mentions, at: int) -> Found | None:
     return part if part is not None and is_of_plant(mentions, part) else None
 
 
-_HABITS = (_named_after, _placed, _led_in, _opening_up, _subject, _named_before, _pointed_at)
+_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before, _pointed_at)

@@ -141,4 +141,59 @@ def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
-_HABITS = (_smelt, _of_a_thing, _compared, _of_the_batch, _approached)
+def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "she's pink herself and this has come magenta": the first is of another plant."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    if not talk.punctuated:
+        start = max(start, colour.start - 7)
+    before = talk.texts[start : colour.start]
+    if _MINE & set(before) or not {"is", "'s", "was", "are", "having", "came"} & set(before):
+        return False
+    stop = min(talk.sentence(colour.end - 1)[1], colour.end + 8)
+    if not talk.punctuated:
+        stop = min(len(talk.texts), colour.end + 8)
+    for i in range(colour.end, stop - 1):
+        if talk.texts[i] == "this" and not talk.between(colour.start, i, (STOP, QUERY)):
+            i += 1 + (talk.texts[i + 1] in ("one", "fella", "lad", "girl", "lass"))
+            told = talk.texts[i] in ("is", "'s", "has", "came", "comes", "come")
+            return told and bool(mentions.colours_in(i, i + 9))
+    return False
+
+
+_MINE = frozenset({"this", "it", "these", "i", "flower", "bloom"})
+
+
+def _in_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Seed off Copper Beadle": a name that is not on record."""
+    talk = mentions.talk
+    if not talk.punctuated or colour.end >= len(talk.texts):
+        return False
+    last, after = talk.tokens[colour.end - 1], talk.tokens[colour.end]
+    named = talk.tokens[colour.start].capital and after.capital and not last.mark
+    return named and after.text != "i" and not mentions.parts_in(colour.end, colour.end + 1)
+
+
+def _sickly(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "got black spot on it": an ailment."""
+    texts = mentions.talk.texts
+    spot = texts[colour.end : colour.end + 1] == ("spot",)
+    return colour.value == "black" and spot and texts[colour.start - 1] not in ("a", "the", "one")
+
+
+def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "its pollen on the yellows": plants of a colour."""
+    return mentions.talk.texts[colour.end - 1] in ("whites", "yellows", "reds", "pinks", "blues")
+
+
+_HABITS = (
+    _another_than_this,
+    _in_a_name,
+    _sickly,
+    _of_a_kind,
+    _smelt,
+    _of_a_thing,
+    _compared,
+    _of_the_batch,
+    _approached,
+)

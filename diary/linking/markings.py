@@ -42,13 +42,14 @@ def markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Stateme
     return found
 
 
+_EXCEPT = frozenset({"bar", "barring", "except", "for", "save", "but", "than", "from"})
 _MARKING_LEADS = frozenset(
     "a an some the dark darker pale paler light broad bold thin fine heavy faint strong "
     "nice lovely good clear big great "
     "small little wire picotee neat distinct with has got have of more deep deeper bit "
     "deep real lots no two bold no its "
     "slight plain tiny and proper true definite same 's narrow wide upper top prominent "
-    "marked darkish blurry smudgy".split()
+    "'ve and you marked darkish blurry smudgy".split()
 )
 
 
@@ -61,6 +62,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
     if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
         return False  # a card is filled in: "eye none"
+    if before == "the" and part.start > 1 and talk.texts[part.start - 2] in _EXCEPT:
+        return False
     if part.label == "edge":
         picotee = talk.texts[part.start : part.end]
         return picotee[0] not in (

@@ -101,8 +101,10 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
 
 
 def _relative(mentions: Mentions, ref: Ref) -> int | None:
-    """ "bigger than Fenmarsh Lad, which is about six"."""
+    """ "bigger than Fenmarsh Lad, which is about six", "redder than Hobnail, that's a coral"."""
     rest = mentions.talk.texts[ref.end : ref.end + 2]
+    if rest == ("that", "'s") and mentions.talk.texts[ref.start - 1] == "than":
+        return ref.end
     if rest[:1] in (("which",), ("who",)) and rest[1:] and rest[1] in _VERBS:
         return ref.end
     return None

@@ -3,6 +3,8 @@
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
+_SEEING = tuple((w,) for w in "good sharp keen young better tired sore old bad poor the".split())
+
 
 def is_of_plant(mentions: Mentions, part: Found) -> bool:
     """Not "the edge of the pot", "keep an eye on it", "a flower is open" counted one by one."""
@@ -41,6 +43,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
     if part.label == "flush" and texts[part.start] == "blush":
         return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
     if part.label == "eye":
+        if texts[part.start] == "eyes" and before[-1:] in _SEEING:
+            return False  # "you'd need good eyes for that"
         return not (
             before[-1:] in (("my",), ("your",), ("our",), ("his",))
             or (

@@ -104,7 +104,7 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
         elif talk.tokens[cue.end - 1].mark:
             continue
-        if cue.end - cue.start == 1 and _corrects(talk, vocabulary, cue):
+        if cue.end - cue.start == 1 and (_corrects(talk, vocabulary, cue) or _tag(talk, cue)):
             continue
         stop = min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else _NEAR))
         aside = quantity(talk.texts, cue.end)
@@ -137,6 +137,14 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     return found
 
 
+def _tag(talk: Talk, cue: Found) -> bool:
+    """ "it's a plum, isn't it, a deep plum": a tag asks for assent and denies nothing."""
+    before, after = talk.texts[max(0, cue.start - 1) : cue.start], talk.texts[cue.end : cue.end + 1]
+    return before in _TAG_VERBS and after in _TAG_SUBJECTS
+
+
+_TAG_VERBS = tuple((v,) for v in "is has does was did would are have do could will can".split())
+_TAG_SUBJECTS = tuple((w,) for w in "it he she they you we i".split())
 _WHATEVER = frozenset({"whatever", "whatsoever", "anywhere"})
 
 

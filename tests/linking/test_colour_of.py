@@ -98,7 +98,22 @@ def test_a_coloured_marking_is_told_once() -> None:
         # where it lies
         ("Crimson top pair, cherry red below.", {"upper petals crimson", "lower petals cherry"}),
         ("Turn it over and it's silver behind.", {"reverse silver"}),
+        ("down below they're lavender", {"lower petals lavender"}),
+        ("in the bud it's green", {"bud green"}),
+        (
+            "It's a smoky purple, and black when it's in the bud.",
+            {"bloom smoky purple", "bud black"},
+        ),
+        ("Leaf variegated, cream round the outside.", {"leaf cream"}),
+        # the verb left out
+        (
+            "The lower petals are mauve and the upper ones a full purple.",
+            {"lower petals mauve", "upper petals purple"},
+        ),
         # pointed at
+        ("Now the buds, funny enough, are green and pink.", {"bud green", "bud pink"}),
+        ("White all over, bar the eye, and that's cherry.", {"bloom white", "eye cherry"}),
+        ("What I like is the stem, it's long and it's nearly black.", {"stem black"}),
         ("What I like is the stem, it's nearly black.", {"stem black"}),
         # told on from another colour
         ("What a throat on it, gold, pure gold.", {"throat pure gold"}),
@@ -119,6 +134,17 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("It's the same pink as the sky.", {"bloom pink"}),
         ("It's more lilac than mauve.", {"bloom lilac"}),
         ("Deep red verging on burgundy.", {"bloom deep red"}),
+        ("The council's painted the gate blue.", set()),
+        ("The gate's blue and the flower's white.", {"bloom white"}),
+        ("Somebody at the club grows a blue one.", set()),
+        ("It's a blue one.", {"bloom blue"}),
+        ("They all came pink, except this, and it's purple.", {"bloom purple"}),
+        ("The petals, they all have a pink edge.", {"edge pink"}),
+        ("She's pink herself and this has come magenta.", {"bloom magenta"}),
+        ("It's pink and this has come early.", {"bloom pink"}),
+        ("Seed off Copper Beadle.", set()),
+        ("Got black spot on it.", set()),
+        ("I'll put its pollen on the yellows.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:

@@ -35,6 +35,12 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("Mauve, would you say? I'd say plum.", {"bloom plum"}),
         ("I told you to write coral. Cross that out and put salmon.", {"bloom salmon"}),
         ("You'd call it pink, but it's a dusky mauve.", {"bloom dusky mauve"}),
+        ("It's a plum, isn't it, a deep plum.", {"bloom deep plum"}),
+        ("With a yellow edge, or rather gold.", {"edge gold"}),
+        (
+            "The throat is white, or so I took it to be last night, but no doubt it's cream.",
+            {"throat cream"},
+        ),
         ("Raspberry or cerise, yes, cerise.", {"bloom cerise"}),
         ("I'd call it pink, with a mauve edge.", {"bloom pink", "edge mauve"}),
         ("It's pink, and the bottom ones are lilac.", {"bloom pink", "lower petals lilac"}),

@@ -1,0 +1,95 @@
+"""The part of a colour in a phrase right after it: "mauve on the bottom petals", "red below"."""
+
+from diary.linking.colour_places import PREPOSITION_FILL, PREPOSITIONS, Attached
+from diary.linking.plant_parts import is_of_plant
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+
+def place_at(mentions: Mentions, at: int) -> Found | None:
+    """ "below", "up top" where they end their phrase: not "below the blotch"."""
+    talk = mentions.talk
+    texts = talk.texts
+    place = mentions.vocabulary.places.at(texts, at)
+    if place is None and texts[at : at + 1] in (("all",), ("right",), ("just",), ("down",)):
+        place = mentions.vocabulary.places.at(texts, at + 1)
+    if place is not None and place.label in ("edge", "reverse") and _of_a_leaf(mentions, at):
+        return None
+    if place is None or place.end >= len(texts) or talk.tokens[place.end - 1].mark:
+        return place
+    closed = texts[place.end] in ("and", "with", "but", "though", "as")
+    return place if closed or talk.clause(place.start)[1] == place.end else None
+
+
+def _of_a_leaf(mentions: Mentions, at: int) -> bool:
+    """ "leaf variegated, cream round the outside"."""
+    parts = mentions.parts_in(mentions.talk.sentence(at)[0], at)
+    return bool(parts) and parts[-1].label == "leaf"
+
+
+def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
+    talk, i = mentions.talk, colour.end
+    texts = talk.texts
+    place = None if talk.tokens[i - 1].mark else place_at(mentions, i)
+    if place is not None:
+        return Attached(
+            part=place.label,
+            rule="a colour placed on the flower",
+            score=0.95,
+            start=colour.start,
+            end=place.end,
+        )
+    if (
+        i < len(texts)
+        and texts[i]
+        in ("all", "right", "just", "only", "nearly", "left", "showing", "down", "deep", "mostly")
+        and not talk.tokens[colour.end - 1].mark
+    ):
+        i += 1
+    if i >= len(texts) or texts[i] not in PREPOSITIONS or talk.tokens[i - 1].mark:
+        return None
+    j = i + 1
+    while j < len(texts) and j - i <= 4:
+        part = next(iter(mentions.parts_in(j, j + 1)), None)
+        if (
+            part is None
+            and texts[j] in ("bottom", "top")
+            and (
+                j + 1 == len(texts)
+                or talk.tokens[j].mark
+                or texts[j + 1] in ("same", "and", "with")
+            )
+        ):
+            name = "lower petals" if texts[j] == "bottom" else "upper petals"
+            return Attached(
+                part=name,
+                rule="a colour placed on a part",
+                score=0.9,
+                start=colour.start,
+                end=j + 1,
+            )
+        if part is not None:
+            if not is_of_plant(mentions, part):
+                return None
+            label = part.label
+            if label == "bloom" and texts[i] in ("on", "in", "to"):
+                return Attached(
+                    part="bloom",
+                    rule="a colour placed on a part",
+                    score=0.88,
+                    start=colour.start,
+                    end=part.end,
+                )
+            return Attached(
+                part=label,
+                rule="a colour placed on a part",
+                score=0.92,
+                start=colour.start,
+                end=part.end,
+            )
+        if texts[j] not in PREPOSITION_FILL or talk.tokens[j].mark:
+            return None
+        j += 1
+    return None
