@@ -72,7 +72,11 @@ class Vocabulary:
     between: Mapping[str, frozenset[str]]
     cuttings_exist: PhraseBook
     sown: PhraseBook
+    sown_before: PhraseBook  # before the number of seeds
+    sown_after: PhraseBook  # after it
     germinated: PhraseBook
+    germinated_before: PhraseBook  # before the number that came up
+    germinated_all: PhraseBook  # as many as were sown
     decisions: PhraseBook  # label: decision
     decisions_last: PhraseBook
     decisions_bare: PhraseBook
@@ -166,7 +170,11 @@ def _load(folder: Path | None) -> Vocabulary:
         between={trait: frozenset(entry["between"]) for trait, entry in counted.items()},
         cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),
         sown=_book({"sown": counts["seeds"]["sown"]}),
+        sown_before=_book({"sown": counts["sown"]["before"]}),
+        sown_after=_book({"sown": counts["sown"]["after"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
+        germinated_before=_book({"germinated": counts["germinated"]["before"]}),
+        germinated_all=_book({"germinated": counts["germinated"]["all"]}),
         decisions=_book({name: _any_it(entry["said"], it) for name, entry in decisions.items()}),
         decisions_last=_book(
             {name: _any_it(entry.get("last", ()), it) for name, entry in decisions.items()}

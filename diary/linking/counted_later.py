@@ -1,0 +1,111 @@
+"""Counts told after the thing counted, or without naming it again.
+
+"Buds: seven", "count the heads for me. Five, I make it", "trusses um two four six eight,
+eight of them open", "four out, eleven in bud"; not "ten of them are coming off" after
+"thirteen buds", and not the inches of "heads are five inches".
+"""
+
+from collections.abc import Iterator, Sequence
+
+from diary.reading.mentions import Mentions
+from diary.reading.numerals import Quantity, quantity
+from diary.reading.phrases import Found
+
+_AFTER_REACH = 9
+_THEM_REACH = 14
+_FILL = frozenset(
+    "i make it count counted counting there are is 's 've got only just the about say um er uh "
+    "for me on this that one them all told in total today now have look up well let see and oh "
+    "so hang going to you her him we had a what not many lots few plenty then right here call "
+    "at most masses of sixty? love yes aye".split()
+)
+_TELLS = frozenset({"count", "counted", "counting", "make"})
+_GOES_ON = frozenset(
+    "i of on open out all in so and at if now but with already showing coming it still left "
+    "there today or to behind this".split()
+)
+_OUT = frozenset({"open", "out", "showing", "showed", "up"})
+
+
+def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
+    """The number that the noun waits for: "Buds: seven", "not many buds, only the three"."""
+    talk = mentions.talk
+    told = False
+    at = noun.end
+    marked = bool(talk.tokens[noun.end - 1].mark)
+    while at < len(talk.texts) and at - noun.end <= _AFTER_REACH:
+        amount = _run(mentions, at)
+        if amount is not None:
+            near = at == noun.end and (marked or not talk.punctuated)
+            copula = talk.texts[noun.end : noun.end + 1] in (("are",), ("is",))
+            plain = near or marked or told or copula
+            return amount if plain and _is_count(mentions, amount, told) else None
+        if talk.texts[at] not in _FILL or mentions.vocabulary.counted.at(talk.texts, at):
+            return None
+        told = told or talk.texts[at] in _TELLS or _asks(mentions, noun)
+        if talk.tokens[at].mark in (".", "?") and not told:
+            return None
+        at += 1
+    return None
+
+
+def _asks(mentions: Mentions, noun: Found) -> bool:
+    """ "Count the heads for me": the number comes in the next sentence."""
+    return bool(_TELLS & set(mentions.talk.texts[max(0, noun.start - 4) : noun.start]))
+
+
+def _run(mentions: Mentions, at: int) -> Quantity | None:
+    """The last of numbers counted aloud: "two four six eight eight"."""
+    texts = mentions.talk.texts
+    amount = None
+    while at < len(texts) and not mentions.masked[at]:
+        following = quantity(texts, at) if texts[at] not in ("a", "half") else None
+        if following is None or (amount is not None and following.value < amount.value):
+            break
+        amount, at = following, following.end
+    return amount
+
+
+def _is_count(mentions: Mentions, amount: Quantity, told: bool) -> bool:
+    """Whether the number is no size, and counts nothing that is named after it."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if any(x.start <= amount.start < x.end for x in mentions.lengths):
+        return False
+    rest = talk.texts[amount.end : amount.end + 1]
+    if amount.value != int(amount.value) or not rest or talk.tokens[amount.end - 1].mark:
+        return amount.value == int(amount.value)
+    for book in (vocabulary.dimensions, vocabulary.units, vocabulary.other_units):
+        if book.at(talk.texts, amount.end):
+            return False
+    if any(vocabulary.counted.at(talk.texts, amount.end + k) for k in (0, 1)):
+        return False
+    return rest[0] in _GOES_ON or talk.clause(amount.end)[0] == amount.end
+
+
+def counted_of_them(
+    mentions: Mentions, uncounted: Sequence[Found], nouns: Sequence[Found]
+) -> Iterator[tuple[Found, Quantity]]:
+    """ "there's fourteen of them", "eight of them open", where the noun has no count yet."""
+    talk = mentions.talk
+    for noun in uncounted:
+        following = [n.start for n in nouns if n.start >= noun.end]
+        stop = min([noun.end + _THEM_REACH, len(talk.texts), *following])
+        for at in range(noun.end, stop):
+            amount = None if mentions.masked[at] else quantity(talk.texts, at)
+            if amount is None or talk.texts[at] == "a":
+                continue
+            rest = talk.texts[amount.end : amount.end + 2]
+            of_them = rest[:1] in (("of",), ("o",)) and rest[1:] in (
+                ("them",),
+                ("these",),
+                ("those",),
+            )
+            if of_them and _last_of(mentions, noun, at):
+                yield noun, amount
+                break
+
+
+def _last_of(mentions: Mentions, noun: Found, at: int) -> bool:
+    """Whether nothing else that could be "them" is named between."""
+    between = mentions.vocabulary.subjects.find(mentions.talk.texts, noun.end, at)
+    return not [f for f in between if f.label != "nothing"]
