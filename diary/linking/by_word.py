@@ -6,6 +6,7 @@ flower word the size of the bloom); the vocabulary says which.
 
 from collections import defaultdict
 
+from diary.linking.bloom_sizes import of_something_else, sizes_without_a_flower
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -77,13 +78,18 @@ _LINKS = frozenset(
 def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     """Statements of all traits given by words, longest phrase first at one place."""
     vocabulary = mentions.vocabulary
-    found = [_said(mentions, f) for f in mentions.phrases(vocabulary.terms, vocabulary.never_terms)]
+    found = [
+        _said(mentions, f)
+        for f in mentions.phrases(vocabulary.terms, vocabulary.never_terms)
+        if not of_something_else(mentions, f)
+    ]
     found += [
         s
         for f in mentions.phrases(vocabulary.near_terms, vocabulary.never_terms)
         if (s := _beside(mentions, f)) is not None
     ]
     found += _alone(mentions)
+    found += sizes_without_a_flower(mentions)
     return _without_inner(found)
 
 
@@ -170,7 +176,10 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     if after and after[0] in _BLOCK_SIZE and not mentions.talk.tokens[f.end - 1].mark:
         return False
     linked = {"is", "are", "'s", "'re", "was"} & set(words)
-    return bool(linked) and all(w in _LINKS for w in words)
+    return bool(linked) and all(
+        w in _LINKS or w.endswith("ly") or w in ("single", "double", "semi", "flat", "round")
+        for w in words
+    )
 
 
 def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:

@@ -79,7 +79,7 @@ def _is_count(mentions: Mentions, amount: Quantity, told: bool) -> bool:
             return False
     if any(vocabulary.counted.at(talk.texts, amount.end + k) for k in (0, 1)):
         return False
-    return rest[0] in _GOES_ON or talk.clause(amount.end)[0] == amount.end
+    return told or rest[0] in _GOES_ON or talk.clause(amount.end)[0] == amount.end
 
 
 def counted_of_them(
@@ -92,7 +92,7 @@ def counted_of_them(
         stop = min([noun.end + _THEM_REACH, len(talk.texts), *following])
         for at in range(noun.end, stop):
             amount = None if mentions.masked[at] else quantity(talk.texts, at)
-            if amount is None or talk.texts[at] == "a":
+            if amount is None or talk.texts[at] == "a" or talk.texts[at - 1] in ("the", "those"):
                 continue
             rest = talk.texts[amount.end : amount.end + 2]
             of_them = rest[:1] in (("of",), ("o",)) and rest[1:] in (

@@ -20,13 +20,16 @@ _WANTED = frozenset(
 )
 _SINGLE = frozenset({"single", "solitary", "lone", "lonely", "sole"})
 _ONLY = frozenset({"a", "one", "the", "this", "its", "only"})
+_PLACES = frozenset({"on", "in", "from", "off", "to", "under", "behind"})
 _MOST_BETWEEN = 3
 
 
 def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     """All counts of the talk, in order."""
     found: list[Statement] = []
-    nouns = [n for n in _longest(mentions.phrases(mentions.vocabulary.counted)) if n.label != "seeds"]
+    nouns = [
+        n for n in _longest(mentions.phrases(mentions.vocabulary.counted)) if n.label != "seeds"
+    ]
     uncounted: list[Found] = []
     for noun in nouns:
         amount = _amount_before(mentions, noun) or counted_after(mentions, noun)
@@ -53,8 +56,8 @@ def _count(noun: Found, amount: Quantity) -> Statement:
         trait=noun.label,
         value=int(amount.value),
         unit="count",
-        start=min(amount.start, noun.start) if noun.start - amount.end < 8 else amount.start,
-        end=max(amount.end, noun.end) if amount.start <= noun.start else amount.end,
+        start=amount.start,  # not the noun's: "not many buds, only the three"
+        end=max(amount.end, noun.end),
         rule="a number of things counted",
         score=0.93,
     )
@@ -77,8 +80,15 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
         for start in range(max(0, i - 5), i):
             amount = quantity(talk.texts, start)
             if amount is not None and amount.end == i and not mentions.masked[start]:
-                if start and talk.texts[start - 1] in _NOT_BEFORE and not talk.tokens[start - 1].mark:
+                if (
+                    start
+                    and talk.texts[start - 1] in _NOT_BEFORE
+                    and not talk.tokens[start - 1].mark
+                ):
                     break
+                placed = talk.texts[max(0, start - 2) : start + 1]
+                if placed[-1:] == ("one",) and placed[:1] and placed[0] in _PLACES:
+                    return None  # "eighteen buds on the one shoot"
                 return amount if not talk.between(start, i - 1, (".",)) else None
         if i > 1 and talk.texts[i - 1] in _HOMOPHONES and talk.texts[i - 2] in _BEFORE_HOMOPHONE:
             return Quantity(i - 1, i, _HOMOPHONES[talk.texts[i - 1]])

@@ -36,7 +36,7 @@ _TITLES = frozenset("length width diameter size across height spread measurement
 _TO_LENGTH = frozenset(
     "is are 's 're was about around only just a an good the of nearly almost say maybe some "
     "measures measure measuring hang hangs hanging down trail trails reach reaches goes come "
-    "comes up to roughly out at over".split()
+    "comes up to roughly out at over open opened".split()
 )
 _MEASURING = frozenset(
     "measure measured measuring ruler rule tape calipers callipers gauge width across size".split()

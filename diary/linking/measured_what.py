@@ -140,7 +140,9 @@ def _subject(
         return heading, "" if dimension == "tall" else dimension
     nouns = named_before(mentions, low, length.start)
     if nouns:
-        return _of_nouns([f.label for f in nouns], dimension), dimension
+        named = _of_nouns([f.label for f in nouns], dimension)
+        told, way = topic(mentions, low, length.start) if not dimension else ("", "")
+        return (told, way) if told == named else (named, dimension)
     if dimension == "tall":
         return "plant", dimension
     if "diameter" in mentions.talk.texts[max(low, length.start - 3) : end]:

@@ -96,8 +96,9 @@ def _lacking(mentions: Mentions, length: Length) -> bool:
 def _way(mentions: Mentions, length: Length) -> bool:
     """ "I moved it two feet along", "cut it back by six inches", "every two inches"."""
     talk = mentions.talk
-    low = max(talk.clause(length.start)[0], length.start - 7)
+    low = max(0, length.start - 8)
     return any(
         "to" not in talk.texts[f.end : length.start]
+        and not talk.between(f.start, length.start, (".", ",", "?"))
         for f in mentions.vocabulary.size_ways.find(talk.texts, low, length.start)
     )

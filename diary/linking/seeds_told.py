@@ -4,8 +4,6 @@ Every number of seed talk is asked what stands beside it: a verb of sowing or th
 themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
 """
 
-from collections.abc import Callable
-
 from diary.linking.second_thoughts import repairs_in
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
@@ -154,14 +152,16 @@ def _heads_the_next(mentions: Mentions, amount: Quantity, cue: Found) -> bool:
 
 
 def _pointed_at(mentions: Mentions, amount: Quantity) -> bool:
-    """ "that cherry one came up last" points; "just the one germinated", "one of the twelve" count."""
+    """ "that cherry one came up last" points at a plant, "just the one germinated" counts."""
     texts = mentions.talk.texts
     if texts[amount.start : amount.end] != ("one",):
         return False
     lead = set(texts[max(0, amount.start - 2) : amount.start])
     if lead & {"every", "last", "single", "each", "this", "that"}:
         return True
-    return not (lead & {"only", "just"} or texts[amount.end : amount.end + 1] in (("of",), ("out",)))
+    return not (
+        lead & {"only", "just"} or texts[amount.end : amount.end + 1] in (("of",), ("out",))
+    )
 
 
 def _ends(mentions: Mentions, end: int) -> bool:
@@ -195,8 +195,10 @@ def _is_seed(mentions: Mentions, amount: Quantity) -> bool:
         _counts_seeds(mentions, amount)
         or _follows(mentions, amount, vocabulary.sown_after) is not None
         or _follows(mentions, amount, vocabulary.germinated) is not None
-        or _ends(mentions, amount.end)
-        and bool(_SEED_TALK & set(talk.texts[max(0, amount.start - 14) : amount.start]))
+        or (
+            _ends(mentions, amount.end)
+            and bool(_SEED_TALK & set(talk.texts[max(0, amount.start - 14) : amount.start]))
+        )
     )
 
 
@@ -222,7 +224,9 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
         return True
     texts = talk.texts
     lead = texts[max(0, amount.start - 2) : amount.start]
-    whole = lead[-1:] == ("of",) or lead in (("of", "the"), ("of", "those")) or lead[-1:] == ("from",)
+    whole = (
+        lead[-1:] == ("of",) or lead in (("of", "the"), ("of", "those")) or lead[-1:] == ("from",)
+    )
     if whole and not _counts_seeds(mentions, amount) and not _out(mentions, amount):
         books = (vocabulary.germinated, vocabulary.sown_after)
         whole = any(_follows(mentions, amount, book) is not None for book in books)

@@ -201,6 +201,15 @@ def _noun_right_before(mentions: Mentions, at: int) -> bool:
     if mentions.talk.between(i - 1, at, (".", "?")):
         return False
     return any(
-        f.end == i and f.label != "nothing"
+        f.end == i and f.label != "nothing" and not _sized(mentions, f.start)
         for f in mentions.vocabulary.subjects.find(texts, max(0, i - 3), i)
+    )
+
+
+def _sized(mentions: Mentions, at: int) -> bool:
+    """Whether the noun was measured right before: "three inches on that flower, maybe four"."""
+    texts = mentions.talk.texts
+    return any(
+        texts[x.end : x.end + 1] in (("on",), ("of",), ("for",), ("in",)) and x.end > at - 4
+        for x in mentions.lengths_in(max(0, at - 10), at)
     )

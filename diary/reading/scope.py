@@ -123,7 +123,7 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 stop = i + 1
                 break
             if (
-                i > cue.end + 2
+                i > cue.end + 1
                 and not talk.punctuated
                 and quantity(talk.texts, i) is not None
                 and text not in ("a", "one")
@@ -256,7 +256,7 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
                 continue
             stop = min(stop, cue.end + _NEAR + 2)
-            if talk.texts[cue.start] == "where":  # "where's my tape 3 centimetres"
+            if talk.texts[cue.start] in _ASKING:  # "where's my tape 3 centimetres"
                 stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found

@@ -45,3 +45,17 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
     assert [v for v in values(trait, said) if v not in ("clean",)] == []
+
+
+@pytest.mark.parametrize(
+    ("said", "sizes"),
+    [
+        ("Big double, the guts of thirteen centimetres.", ["large"]),
+        ("The bloom's only three inches, so call it a small one.", ["small"]),
+        ("The blooms are absolutely vast.", ["large"]),
+        ("The truss is a good size.", []),
+        ("It's a big one, thirty centimetres tall.", []),
+    ],
+)
+def test_size_of_the_bloom_that_the_talk_is_of(said: str, sizes: list[str]) -> None:
+    assert values("bloom_size", said) == sizes

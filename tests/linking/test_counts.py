@@ -46,3 +46,51 @@ def test_counts(said: str, expected: dict[str, int]) -> None:
 )
 def test_what_is_not_counted(said: str) -> None:
     assert counts(said) == {}
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Count the heads for me. Five, I make it.", {"count_heads": 5}),
+        ("Buds? Seven.", {"count_buds": 7}),
+        ("Not many buds, only the three.", {"count_buds": 3}),
+        ("There's a single truss on it.", {"count_heads": 1}),
+        ("It's full of buds, there's fourteen of them.", {"count_buds": 14}),
+        ("Two cuttings struck off it yesterday.", {"count_cuttings": 2}),
+        ("I took five tips off it.", {"count_cuttings": 5}),
+        ("Three new growths from the soil.", {"count_shoots": 3}),
+    ],
+)
+def test_the_number_may_stand_after_its_noun(said: str, expected: dict[str, int]) -> None:
+    assert counts(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "sown", "up"),
+    [
+        ("I sowed sixteen of that cross and five, sorry, six of them germinated.", 16, 6),
+        ("Out of twelve seeds I got nine up.", 12, 9),
+        ("Eleven seed in. Four up.", 11, 4),
+        ("Sown, twelve; up, five.", 12, 5),
+        ("Of the twenty seeds I put in, half a dozen showed.", 20, 6),
+        ("I put in seven of that cross and every one of them came up.", 7, 7),
+        ("We put in twenty-five seeds and got thirteen seedlings.", 25, 13),
+    ],
+)
+def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
+    assert counts(said) == {"count_seeds_sown": sown, "count_germinated": up}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The heads are five inches across.",
+        "Now the buds are green and pink, the two of them.",
+        "It's all on the one shoot.",
+        "The seed was sown two years ago.",
+        "The seed came up, and of the seventeen this is the one I like.",
+        "That cherry one came up last from the seed.",
+    ],
+)
+def test_numbers_that_count_nothing_of_the_plant(said: str) -> None:
+    assert counts(said) == {}

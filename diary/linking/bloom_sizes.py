@@ -1,0 +1,102 @@
+"""How large the bloom is in a word, where no flower is named beside it.
+
+"call it a small one" after the bloom's inches, "big double", "tiny wee things"; not "a big
+one" of the plant, and not "the truss is a good size".
+"""
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+_TRAIT = "bloom_size"
+_FORMS = frozenset(
+    {"double", "doubles", "semi", "single", "singles", "trumpet", "trumpets", "star", "stars"}
+)
+_ONES = frozenset({"one", "ones", "thing", "things", "affair", "fellow", "fella", "lad"})
+_ENDS_IN = frozenset({"for", "and", "but", "really", "too", "with", "mind", "so"})
+_SIZED = frozenset({"size", "sized", "sizes", "side"})
+_BACK, _ASIDE = 16, 8
+
+
+def of_something_else(mentions: Mentions, found: Found) -> bool:
+    """ "the truss is a good size": the word is said of a head, a plant, a leaf or a stem."""
+    texts = mentions.talk.texts
+    if not found.label.startswith(_TRAIT) or texts[found.end - 1] not in _SIZED:
+        return False
+    if texts[found.end : found.end + 1] in (("flower",), ("flowers",), ("bloom",), ("blooms",)):
+        return False
+    low = mentions.talk.sentence(found.start)[0]
+    nouns = mentions.vocabulary.subjects.find(texts, low, found.start)
+    return bool(nouns) and nouns[-1].label != "bloom"
+
+
+def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
+    """Size words of a pronoun or of a form, where the talk is of the bloom."""
+    vocabulary = mentions.vocabulary
+    found = []
+    for f in mentions.phrases(vocabulary.near_terms, vocabulary.never_terms):
+        if not f.label.startswith(_TRAIT):
+            continue
+        texts = mentions.talk.texts
+        end = f.end
+        while any(again.start == end for again in _sizes(mentions, end)):
+            end += 1
+        following = texts[end : end + 1]
+        form = following and following[0] in _FORMS
+        one = following and following[0] in _ONES and _of_bloom(mentions, f)
+        alone = _closes(mentions, end) and _these_are(mentions, f) and _of_bloom(mentions, f)
+        if form or one or alone:
+            term = vocabulary.term_table[f.label]
+            found.append(
+                Statement(
+                    trait=_TRAIT,
+                    value=term.value,
+                    start=f.start,
+                    end=end if alone else end + 1,
+                    rule="a size of the bloom that the talk is of",
+                    score=0.84,
+                )
+            )
+    return found
+
+
+def _sizes(mentions: Mentions, at: int) -> list[Found]:
+    found = mentions.vocabulary.near_terms.find(mentions.talk.texts, at, at + 1)
+    return [f for f in found if f.label.startswith(_TRAIT)]
+
+
+def _closes(mentions: Mentions, end: int) -> bool:
+    talk = mentions.talk
+    return (
+        end >= len(talk.texts)
+        or bool(talk.tokens[end - 1].mark)
+        or talk.texts[end] in _ENDS_IN
+        or talk.clause(end)[0] == end
+    )
+
+
+def _these_are(mentions: Mentions, f: Found) -> bool:
+    """ "these are big for an ivy", "they're enormous"; one "it" may be the plant."""
+    before = mentions.talk.texts[max(0, f.start - 4) : f.start]
+    return bool({"these", "they", "those"} & set(before)) and bool({"are", "'re"} & set(before))
+
+
+def _of_bloom(mentions: Mentions, f: Found) -> bool:
+    """Whether the bloom was named or measured last, and nothing else since."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    low = max(0, f.start - _BACK)
+    if talk.punctuated:
+        low = max(low, talk.sentence(max(0, talk.sentence(f.start)[0] - 1))[0])
+    refs = [r.end for r in mentions.refs if r.cut is None and low <= r.start < f.start]
+    low = max([low, *refs])
+    nouns = vocabulary.subjects.find(talk.texts, low, f.start)
+    if nouns:
+        return nouns[-1].label == "bloom"
+    terms = vocabulary.terms.find(talk.texts, low, f.start)
+    of_plant = [t for t in terms if t.label.startswith(("bloom_form", "habit", "foliage"))]
+    forms = [t for t in of_plant[-1:] if t.label.startswith("bloom_form")]
+    near = [x for x in mentions.lengths_in(low, f.start + _ASIDE) if x.mm <= 320]
+    tall = vocabulary.dimensions.find(talk.texts, low, min(len(talk.texts), f.start + _ASIDE))
+    if of_plant and not forms:
+        return False
+    return bool(forms) or (bool(near) and not any(d.label in ("tall", "long") for d in tall))
