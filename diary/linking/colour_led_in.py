@@ -22,6 +22,8 @@ def placed(mentions: Mentions, colour: ColourHeard) -> str | None:
     for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
         lead = talk.texts[start : place.start]
         between = talk.texts[place.end : colour.start]
+        if not talk.punctuated and start < talk.clause(colour.start)[0] == place.end:
+            lead = ()  # no mark tells where the phrase of place begins
         if set(lead) <= {"and", "then", "but", "now", "so", "it", "'s", "she"} and (
             set(between)
             <= COPULAS | FRAGMENT_LEADS | {"it", "they", "she", "he", "that", "i", "'d", "call"}
@@ -36,6 +38,8 @@ def _led_start(mentions: Mentions, clause: int) -> int:
     if clause == 0 or talk.tokens[clause - 1].mark in (STOP, QUERY):
         return clause
     start = talk.clause(clause - 1)[0]
+    if not talk.punctuated:
+        return max(start, clause - 4)
     return start if clause - start <= 6 else clause
 
 

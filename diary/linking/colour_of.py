@@ -14,8 +14,9 @@ from diary.linking.colour_places import (
     noun_after,
     part_before,
 )
+from diary.linking.colour_pointed import pointed_at
 from diary.linking.colour_sequels import sequel_of, the_rest
-from diary.linking.colour_topics import topic_of
+from diary.linking.colour_topics import can_be, topic_of
 from diary.linking.colours_of_others import is_not_meant
 from diary.linking.markings import markings
 from diary.linking.plant_parts import is_of_plant
@@ -86,6 +87,7 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
         if attached.rule == DEFAULT_RULE:
             attached = (
                 topic_of(mentions, colour)
+                or _by_pronoun(mentions, colour)
                 or _topic(mentions, colour)
                 or _they(mentions, colour)
                 or sequel_of(mentions, colour, told)
@@ -93,6 +95,14 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
             )
         told.append((colour, the_rest(mentions, told, attached)))
     return told
+
+
+def _by_pronoun(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    part = pointed_at(mentions, colour)
+    if part is None or not can_be(part, colour):
+        return None
+    rule = "a colour of the part pointed at"
+    return Attached(part=part, rule=rule, score=0.8, start=colour.start, end=colour.end)
 
 
 def _with_hint(mentions: Mentions, s: Statement, statements: list[Statement]) -> Statement:

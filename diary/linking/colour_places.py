@@ -69,7 +69,7 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             return None
         if not all(talk.texts[i] in ADJECTIVES or _is_colour_word(mentions, i) for i in gap):
             return None
-        if not is_of_plant(mentions, part):
+        if not is_of_plant(mentions, part) or _listed(mentions, colour, part):
             return None
         if "and" in talk.texts[colour.end : part.start] and not any(
             _is_colour_word(mentions, i) for i in gap
@@ -90,6 +90,18 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             on=on,
         )
     return None
+
+
+def _listed(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
+    """ "top petals burgundy bottom petals mauve": each colour comes after its part."""
+    talk = mentions.talk
+    if part.start != colour.end or not any(
+        p.end == colour.start for p in mentions.parts_in(colour.start - 3, colour.start)
+    ):
+        return False
+    return any(c.start == part.end for c in mentions.colours_in(part.end, part.end + 1)) and (
+        not talk.tokens[part.end - 1].mark
+    )
 
 
 def _is_colour_word(mentions: Mentions, at: int) -> bool:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from diary.linking.colour_places import Attached
-from diary.linking.colour_topics import brought_in, can_be
+from diary.linking.colour_topics import brought_in
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 
@@ -18,9 +18,9 @@ _FAR = 28
 
 def sequel_of(mentions: Mentions, colour: ColourHeard, told: Told) -> Attached | None:
     """The part of a colour with none of its own, going by the colours told before it."""
-    for habit in (_said_again, _running_on, _it_after_the_flower):
+    for habit in (_said_again, _running_on, _put_closer, _it_after_the_flower):
         part = habit(mentions, colour, told)
-        if part is not None and can_be(part, colour):
+        if part is not None:
             return Attached(
                 part=part,
                 rule="a colour told on from another",
@@ -48,14 +48,31 @@ def _running_on(mentions: Mentions, colour: ColourHeard, told: Told) -> str | No
         return None
     before, where = told[-1]
     between = mentions.talk.texts[before.end : colour.start]
-    joined = 0 < len(between) <= 4 and set(between) <= _JOINING
-    return where.part if joined and between[-1] in ("with", "and", "to", "or") else None
+    joined = len(between) <= 6 and set(between) <= _JOINING
+    ends = between[-1:] in ((), ("with",), ("and",), ("to",), ("or",), ("of",))
+    return where.part if joined and ends else None
 
 
 _JOINING = frozenset(
     "and with or to splashed mottled marbled streaked speckled variegated a bit little of "
-    "touched washed shaded fading".split()
+    "touched washed shaded fading touch dash hint edge splash".split()
 )
+
+
+def _put_closer(mentions: Mentions, colour: ColourHeard, told: Told) -> str | None:
+    """ "stems very red, nearly maroon": a closer word for the same part."""
+    if not told or told[-1][1].part == "bloom":
+        return None
+    before, where = told[-1]
+    talk = mentions.talk
+    start = colour.start
+    while start > before.end and talk.texts[start - 1] in ("a", "the", "sort", "of", "kind"):
+        start -= 1
+    closer = talk.texts[start - 1 : start] in (("nearly",), ("almost",), ("practically",))
+    same = talk.sentence_number(before.start) == talk.sentence_number(colour.start)
+    parts = mentions.parts_in(max(before.end, where.end), colour.start)
+    near = colour.start - before.end <= 6
+    return where.part if closer and same and near and not parts else None
 
 
 def _it_after_the_flower(mentions: Mentions, colour: ColourHeard, told: Told) -> str | None:

@@ -27,14 +27,15 @@ _INTRODUCING = (
     ("you", "'ve"),
 )
 _SHOWING = frozenset("what look as now mind see then but bar except barring".split())
-_INNER = frozenset({"throat", "eye", "centre", "blotch", "edge", "reverse", "star", "zone", "base"})
+INNER = frozenset(
+    "throat eye centre blotch edge reverse star zone base veins feathering stripe spots "
+    "flush".split()
+)
 _LEAF_COLOURS = frozenset(
     "green gold bronze chartreuse silver grey yellow cream black brown lemon white copper "
     "burgundy purple maroon chocolate".split()
 )
-_OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
-_DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
-_FAR = 14
+FAR = 14
 
 
 def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
@@ -53,7 +54,6 @@ _RULES = {
     "opening_up": "a colour of the open flower",
     "_subject": "a colour of its clause's subject",
     "_named_before": "a colour of the part spoken of",
-    "_pointed_at": "a colour of the part pointed at",
 }
 
 
@@ -102,7 +102,7 @@ def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     sentence = talk.sentence(start)[0]
     if start == sentence:
         return _bare_part(mentions, sentence)
-    head = _head_of(mentions, sentence, start)
+    head = head_of(mentions, sentence, start)
     if head is not None:
         return head.label
     return brought_in(mentions, talk.clause(start - 1)[0], start)
@@ -128,13 +128,11 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     if between[:2] in (("of", "it"), ("on", "it"), ("to", "it")):
         between = between[2:]
     told = talk.texts[head.end : head.end + 1]
-    if (told not in _SUBJECT_VERBS and not put_in) or len(between) > _FAR:
+    if (told not in _SUBJECT_VERBS and not put_in) or len(between) > FAR:
         return None
     if {"but", "flower", "plant"} & set(between) or _new_subject(between):
         return None
-    if any(
-        w == "with" and not (n and between[n - 1].endswith("ed")) for n, w in enumerate(between)
-    ):
+    if "with" in between and not _coloured_with(between):
         return None
     if mentions.colours_in(head.end, colour.start):
         return None  # "veins maroon on pink"
@@ -153,7 +151,10 @@ _LEADS_OF_SUBJECT = THE | frozenset(
 _SUBJECT_VERBS = frozenset(
     (word,)
     for word in "is 's are 're has have goes go comes come came turns turn looks look opens open "
-    "starts start seems seem stays stay fades fade i that it on to in up".split()
+    "starts start seems seem stays stay fades fade shows show showing being having got was were "
+    "will would could might may must can 'll 'd do does always all both still just only really "
+    "very so too quite nearly almost now then hangs hang stands stand "
+    "i that it of on to in up".split()
 )
 
 
@@ -177,19 +178,48 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
 
 def _bare_part(mentions: Mentions, sentence: int) -> str | None:
     """ "Throat? Lemon.": the sentence before is the part and nothing else."""
-    if not sentence:
+    if not sentence or not mentions.talk.punctuated:
         return None
     start, stop = mentions.talk.sentence(sentence - 1)
-    if not mentions.talk.punctuated or stop - start > 4 or mentions.colours_in(start, stop):
-        return None
     parts = mentions.parts_in(start, stop)
+    if mentions.colours_in(start, stop):
+        return None
+    if (
+        parts
+        and parts[-1].end == stop
+        and parts[-1].label != "bloom"
+        and _pointing_out(mentions.talk.texts[start : parts[-1].start])
+    ):
+        return parts[-1].label
+    if stop - start > 4:
+        return None
     if len(parts) != 1 or not is_of_plant(mentions, parts[0]):
         return None
     rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
     return parts[0].label if rest <= THE | _SHOWING | {"and", "about", "now", "for"} else None
 
 
-def _head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
+def _pointing_out(lead: tuple[str, ...]) -> bool:
+    """ "the beauty of this one is the reverse.", "look at that throat.", "bar the throat."."""
+    return lead[-1:] in DEFINITE and lead[-2:-1] in (
+        ("is",),
+        ("'s",),
+        ("at",),
+        ("bar",),
+        ("barring",),
+        ("except",),
+        ("for",),
+        ("got",),
+        ("like",),
+        ("love",),
+        ("about",),
+    )
+
+
+DEFINITE = (("the",), ("that",), ("this",), ("its",), ("his",), ("her",))
+
+
+def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
     """The part that the sentence begins with, while nothing else has taken its place."""
     talk = mentions.talk
     first = next(iter(mentions.parts_in(sentence, before)), None)
@@ -220,7 +250,7 @@ def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
     if mentions.colours_in(start, before):
         return None
     parts = mentions.parts_in(start, before)
-    if not parts or parts[0].label not in _INNER:
+    if not parts or parts[0].label not in INNER:
         return None
     lead = talk.texts[start : parts[0].start]
     if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
@@ -229,40 +259,9 @@ def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
     return parts[0].label if pairs & set(_INTRODUCING) else None
 
 
-def _pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
-    """ "bar the eye, and that's cherry", "what I like is the stem, it's nearly black"."""
-    talk = mentions.talk
-    start = talk.clause(colour.start)[0]
-    i = start
-    while i < colour.start and talk.texts[i] in ("and", "but", "now", "well", "so", "though"):
-        i += 1
-    word, verb = talk.texts[i : i + 1], talk.texts[i + 1 : i + 2]
-    if word not in (("that",), ("it",), ("which",)) or not set(verb) <= COPULAS | {"'d"}:
-        return None
-    if colour.start - i > 6 or mentions.parts_in(i, colour.start) or start == 0:
-        return None
-    low = max(talk.sentence(start - 1)[0], start - _FAR)
-    before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
-    if not before or before[-1].label == "bloom" or mentions.colours_in(low, start):
-        return None
-    last = before[-1]
-    ends = last.end == start
-    if word == ("which",):
-        return last.label if ends else None
-    lead = talk.texts[low : last.start]
-    if word == ("that",):
-        return last.label if ends or "from" in lead else None
-    ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
-    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring"}) and ends
-    head = _head_of(mentions, low, start)
-    if shown or (head is not None and (head.label in _INNER or colour.value in _OF_LEAVES_ONLY)):
-        return last.label
-    return last.label if colour.value in _DARK and brought_in(mentions, low, start) else None
-
-
 def _part_at(mentions: Mentions, at: int) -> Found | None:
     part = next(iter(mentions.parts_in(at, at + 1)), None)
     return part if part is not None and is_of_plant(mentions, part) else None
 
 
-_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before, _pointed_at)
+_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before)

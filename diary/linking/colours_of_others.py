@@ -43,9 +43,7 @@ _NOSE_REACH = 9
 
 def _of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the sky was that pink", "put a yellow label in"; not "the flower is pink"."""
-    return any(
-        habit(mentions, colour) for habit in (_thing_after, _thing_before, _thing_is, _one_of_them)
-    )
+    return any(habit(mentions, colour) for habit in _THINGS)
 
 
 def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -77,6 +75,32 @@ def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(before) and not (shown and "the" not in before and "those" not in before)
 
 
+def _some_object(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "a purple haze over the allotments", "I put a blue dot on the pot"; not "it's a red beauty".
+
+    A noun that no breeder says of a flower, at the end of its phrase.
+    """
+    talk, after = mentions.talk, colour.end
+    if after >= len(talk.texts) or talk.tokens[after - 1].mark or mentions.masked[after]:
+        return False
+    noun = talk.texts[after]
+    if not noun.isalpha() or noun.endswith(("ly", "ed", "ing", "ish", "er")):
+        return False
+    if noun in mentions.vocabulary.said_of_colours or mentions.parts_in(after, after + 1):
+        return False
+    closed = bool(talk.tokens[after].mark) or talk.texts[after + 1 : after + 2] in _OF_NOUNS
+    start = talk.clause(colour.start)[0]
+    lead = colour.start
+    while lead > start and talk.texts[lead - 1] in _QUALIFYING:
+        lead -= 1
+    if talk.texts[lead - 1] in ("a", "an", "the", "some", "my", "that") and lead > start:
+        shown = talk.texts[max(start, lead - 3) : lead - 1]
+        return closed and not {"'s", "is", "it", "such", "be", "quite"} & set(shown)
+    return closed and lead == start and talk.punctuated and not mentions.masked[start - 1]
+
+
+_OF_NOUNS = tuple((w,) for w in "of on in over to from at through under round by into".split())
+_QUALIFYING = frozenset("big little small old great long thick thin sort kind of".split())
 _ONES = (("one",), ("ones",))
 _SHOWN = frozenset({"it", "this", "that", "'s", "is", "here"})
 
@@ -96,10 +120,15 @@ def _thing_is(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
+_THINGS = (_thing_after, _thing_before, _thing_is, _one_of_them, _some_object)
+
+
 def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "more lilac than mauve", "paler than white": no colour of it after "than"."""
     talk, i = mentions.talk, colour.start
     low = talk.clause(i)[0]
+    if talk.texts[i - 3 : i] == ("not", "so", "much"):
+        return talk.texts[colour.end : colour.end + 1] == ("as",)
     if talk.texts[i - 1 : i] == ("as",) and talk.texts[colour.end : colour.end + 1] == ("as",):
         before = set(talk.texts[max(low, i - 4) : i - 1])
         return bool(before & {"not", "nowhere", "nothing", "half", "never"})
@@ -119,7 +148,10 @@ def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
     talk = mentions.talk
     start = talk.clause(colour.start)[0]
     for cue in mentions.vocabulary.colour_habits["batch"].find(talk.texts, start, colour.start):
-        if cue.start - start > 1 or mentions.parts_in(cue.start, colour.start):
+        far = cue.start - start > 1
+        if not talk.punctuated:
+            far = colour.start - cue.end > 4
+        if far or mentions.parts_in(cue.start, colour.start):
             continue
         if not {"this", "it", "that"} & set(talk.texts[cue.end : colour.start]):
             return not mentions.parts_in(max(0, start - 10), start)

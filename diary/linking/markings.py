@@ -5,6 +5,7 @@ from diary.linking.plant_parts import is_of_plant
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.tokens import QUERY
 
 
 def markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Statement]:
@@ -42,6 +43,7 @@ def markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Stateme
     return found
 
 
+_ANSWERED_NO = tuple((w,) for w in "no not none never nope nothing nowhere".split())
 _EXCEPT = frozenset({"bar", "barring", "except", "for", "save", "but", "than", "from"})
 _MARKING_LEADS = frozenset(
     "a an some the dark darker pale paler light broad bold thin fine heavy faint strong "
@@ -62,6 +64,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
     if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
         return False  # a card is filled in: "eye none"
+    if talk.tokens[part.end - 1].mark == QUERY and rest[:1] in _ANSWERED_NO:
+        return False  # "Stripes? Not one."
     if before == "the" and part.start > 1 and talk.texts[part.start - 2] in _EXCEPT:
         return False
     if part.label == "edge":

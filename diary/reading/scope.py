@@ -168,8 +168,14 @@ def gone(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     return [
         Scope(Habit.DENIAL, talk.clause(cue.start)[0], cue.start, talk.clause(cue.start)[0] - 1)
         for cue in cues(talk, vocabulary, "gone")
-        if vocabulary.parts.find(talk.texts, talk.clause(cue.start)[0], cue.start)
+        if _is_said_of_a_part(talk, vocabulary, cue)
     ]
+
+
+def _is_said_of_a_part(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
+    """Not "edged in white as if somebody's gone round it"."""
+    parts = vocabulary.parts.find(talk.texts, talk.clause(cue.start)[0], cue.start)
+    return bool(parts) and cue.start - parts[-1].end <= 2
 
 
 def wishes(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
@@ -198,14 +204,22 @@ def _to_turning(talk: Talk, start: int) -> int:
     if talk.punctuated and talk.tokens[start - 1].mark == ",":
         return start
     for i in range(start, stop):
-        if talk.texts[i] in ("but", "though", "however") or (
-            talk.texts[i] == "and"
-            and talk.texts[i + 1 : i + 2] in (("i",), ("no",), ("now",), ("it",))
+        if talk.texts[i] in ("but", "though", "however"):
+            return i
+        if talk.texts[i : i + 2] in _MY_OWN_SAY and (i > start or talk.texts[i + 1] != "'d"):
+            return i
+        if talk.texts[i] == "and" and talk.texts[i + 1 : i + 2] in (
+            ("i",),
+            ("no",),
+            ("now",),
+            ("it",),
         ):
             return i
     return stop
 
 
+# "he says it's red, I say it's cerise"
+_MY_OWN_SAY = tuple(("i", verb) for verb in "say call 'd make reckon see".split())
 _SPEAKERS = frozenset({"i", "you", "he", "she", "it", "we", "they", "who", "one", "'s", "that"})
 _ASKING = frozenset({"what", "which", "why", "who", "how", "where"})
 _ANSWERING = frozenset({"and", "so", "but", "now", "or", "well"})
@@ -237,6 +251,8 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             before = talk.texts[cue.start - 1] if cue.start else ""
             if talk.texts[cue.start] in _ASKING and start != cue.start and before not in _ANSWERING:
                 continue
+            if _noun_before(talk, vocabulary, cue):
+                continue  # "leaves are that dark green"
             if (
                 stop - cue.end < 2
                 or before in _SPEAKERS
@@ -260,6 +276,12 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
+
+
+def _noun_before(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
+    """Whether a part of the plant is the subject: "leaves are that dark green"."""
+    near = vocabulary.parts.find(talk.texts, max(0, cue.start - 3), cue.start)
+    return any(p.end == cue.start for p in near)
 
 
 _TELLERS = frozenset({"it", "i", "he", "she", "they", "we", "there", "this", "that", "the", "its"})

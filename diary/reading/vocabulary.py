@@ -48,6 +48,7 @@ class Vocabulary:
     ish: PhraseBook  # label: colour name
     modifiers: PhraseBook  # label: modifier
     things: frozenset[str]
+    said_of_colours: frozenset[str]  # words that may stand after the colour of a plant
     fragrant_colours: frozenset[str]  # also the name of a smell or a taste
     places: PhraseBook  # label: the part that lies there
     colour_habits: Mapping[str, PhraseBook]  # turns of phrase about colours only
@@ -140,6 +141,7 @@ def _load(folder: Path | None) -> Vocabulary:
         ish=_book(colours["ish"]),
         modifiers=_book(colours["modifiers"]),
         things=frozenset(colours["things"]["said"]),
+        said_of_colours=frozenset(colours["followed"]["said"]),
         fragrant_colours=frozenset(colours["fragrant"]["said"]),
         places=_book(colours["places"]),
         colour_habits={habit: _book({habit: said}) for habit, said in colours["habits"].items()},

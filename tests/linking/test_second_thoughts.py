@@ -36,6 +36,8 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("I told you to write coral. Cross that out and put salmon.", {"bloom salmon"}),
         ("You'd call it pink, but it's a dusky mauve.", {"bloom dusky mauve"}),
         ("It's a plum, isn't it, a deep plum.", {"bloom deep plum"}),
+        ("he says it's red i say it's cerise", {"bloom cerise"}),
+        ("You'd think it was white until you look, and then it's cream.", {"bloom cream"}),
         ("With a yellow edge, or rather gold.", {"edge gold"}),
         (
             "The throat is white, or so I took it to be last night, but no doubt it's cream.",
@@ -52,3 +54,8 @@ def test_a_colour_gives_way_to_a_better_one(said: str, expected: set[str]) -> No
 
 def test_a_marking_denied_at_once_was_none() -> None:
     assert values("marking", "There's a stripe, no, it's not a stripe, it's veins.") == ["veins"]
+
+
+def test_a_marking_asked_for_and_denied_is_none() -> None:
+    assert values("marking", "Stripes? Not one.") == []
+    assert values("marking", "Stripes? Plenty.") == ["stripe"]
