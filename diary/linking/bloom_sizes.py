@@ -90,6 +90,9 @@ def _of_bloom(mentions: Mentions, f: Found) -> bool:
     refs = [r.end for r in mentions.refs if r.cut is None and low <= r.start < f.start]
     low = max([low, *refs])
     nouns = vocabulary.subjects.find(talk.texts, low, f.start)
+    nouns = [n for n in nouns if n.label != "nothing"]
+    if "in" in talk.texts[max(0, f.start - 3) : f.start]:
+        return False  # "it's in a bigger one"
     if nouns:
         return nouns[-1].label == "bloom"
     terms = vocabulary.terms.find(talk.texts, low, f.start)

@@ -21,6 +21,7 @@ _WANTED = frozenset(
 _SINGLE = frozenset({"single", "solitary", "lone", "lonely", "sole"})
 _ONLY = frozenset({"a", "one", "the", "this", "its", "only"})
 _PLACES = frozenset({"on", "in", "from", "off", "to", "under", "behind"})
+_WHOLE = frozenset({"the", "its", "these", "those", "them", "my", "his", "her"})
 _MOST_BETWEEN = 3
 
 
@@ -94,6 +95,9 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
             return Quantity(i - 1, i, _HOMOPHONES[talk.texts[i - 1]])
         if i > 1 and talk.texts[i - 1] in _SINGLE and talk.texts[i - 2] in _ONLY:
             return Quantity(i - 2, i, 1)  # "a single truss"
+        if i > 1 and talk.texts[i - 2] == "of" and talk.texts[i - 1] in _WHOLE:
+            i -= 2  # "four of the trusses"
+            continue
         if i == 0 or talk.texts[i - 1] not in between or talk.tokens[i - 1].mark in (".", "?"):
             return None
         i -= 1

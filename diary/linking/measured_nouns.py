@@ -122,6 +122,9 @@ def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
     many = _of_many(mentions, found, at)
     if many:
         return many
+    nothing = [f for f in found[-1:] if f.label == NOTHING and told_of(mentions, f, at)]
+    if nothing:
+        return nothing
     here = [f for f in found if not _is_place(mentions, f, low, at)]
     return here or [f for f in found if f.label == NOTHING]
 
@@ -150,6 +153,12 @@ def _leads_to(mentions: Mentions, noun: Found, at: int) -> bool:
         return False
     between = set(talk.texts[noun.end : at])
     return talk.punctuated or (bool(between) and between <= _TO_LENGTH)
+
+
+def told_of(mentions: Mentions, noun: Found, at: int) -> bool:
+    """ "the bench is three foot high", "on the second shelf about four feet up"."""
+    between = set(mentions.talk.texts[noun.end : at])
+    return bool(between) and between <= _TO_LENGTH and not mentions.talk.tokens[noun.end - 1].mark
 
 
 def _outermost(found: list[Found]) -> list[Found]:
@@ -216,8 +225,7 @@ def _is_subject(mentions: Mentions, noun: Found) -> bool:
 
 def topic(mentions: Mentions, low: int, at: int) -> tuple[str, str]:
     """The plant and the way it is measured: "Dwarf, twelve centimetres", "it's not tall ..."."""
-    if any(low < r.end and r.start < at for r in mentions.refs if r.cut is None):
-        return "", ""
+    low = max([low, *(r.end for r in mentions.refs if r.cut is None and r.start < at)])
     texts = mentions.talk.texts
     found = mentions.vocabulary.size_topics.find(texts, max(low, at - _REACH), at)
     if not found:

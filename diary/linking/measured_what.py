@@ -14,6 +14,7 @@ from diary.linking.measured_nouns import (
     named_after,
     named_before,
     titled,
+    told_of,
     topic,
 )
 from diary.linking.no_size import is_no_size, is_pot
@@ -80,8 +81,10 @@ def measure(mentions: Mentions, length: Length, previous: Measured | None) -> Me
     subject, dimension = _subject(mentions, length, low, near, dimension, end)
     if subject == NOTHING:
         return None
+    if subject == "plant" and not dimension and _by_another(mentions, length):
+        dimension = "tall"  # "the plant is thirty by forty-five centimetres"
     if _second_side(mentions, length, dimension, previous):
-        subject = "plant"  # "thirty centimetres high by forty wide"
+        subject, dimension = "plant", "across"  # "thirty centimetres high by forty wide"
     elif dimension == "across" and subject == "plant" and _says_bloom(mentions, low, length.start):
         subject = "bloom"
     subject, dimension = _plausible(mentions, length, subject, dimension)
@@ -112,12 +115,20 @@ def _plausible(mentions: Mentions, length: Length, subject: str, dimension: str)
 def _second_side(
     mentions: Mentions, length: Length, dimension: str, previous: Measured | None
 ) -> bool:
+    by = mentions.talk.texts[length.start - 1 : length.start] == ("by",)
     return (
-        dimension == "across"
+        (dimension == "across" or (by and not dimension))
         and previous is not None
         and previous.trait == "plant_height"
         and length.start - previous.length.end <= _BY_THE_WAY
         and not _says_bloom(mentions, previous.length.end, length.start)
+    )
+
+
+def _by_another(mentions: Mentions, length: Length) -> bool:
+    texts = mentions.talk.texts
+    return texts[length.end : length.end + 1] == ("by",) and any(
+        x.start == length.end + 1 for x in mentions.lengths_in(length.end, length.end + 2)
     )
 
 
@@ -139,6 +150,8 @@ def _subject(
     if heading:
         return heading, "" if dimension == "tall" else dimension
     nouns = named_before(mentions, low, length.start)
+    if nouns and nouns[-1].label == NOTHING and told_of(mentions, nouns[-1], length.start):
+        return NOTHING, dimension
     if nouns:
         named = _of_nouns([f.label for f in nouns], dimension)
         told, way = topic(mentions, low, length.start) if not dimension else ("", "")

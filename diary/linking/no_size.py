@@ -6,6 +6,7 @@ along", "it wants another inch" give none; "no more than four inches high" is a 
 
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 
 _RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
 _LACKING = frozenset({"want", "wants", "need", "needs", "give", "gain", "gained", "grown", "put"})
@@ -22,6 +23,7 @@ def is_no_size(mentions: Mentions, length: Length) -> bool:
         or _limit(mentions, length)
         or _lacking(mentions, length)
         or _way(mentions, length)
+        or _unknown_thing(mentions, length)
         or bool(_RAIN & set(mentions.talk.texts[max(0, length.start - 8) : length.end + 3]))
     )
 
@@ -45,10 +47,12 @@ def _difference(mentions: Mentions, length: Length) -> bool:
         texts, length.end
     ):
         return True
-    low = max(talk.sentence(length.start)[0], length.start - 9)
-    by = [i for i in range(max(low, length.start - 4), length.start) if texts[i] == "by"]
-    return bool(by) and any(
-        f.end <= by[-1] for f in vocabulary.size_comparisons.find(texts, low, by[-1])
+    i = length.start
+    while i > 0 and length.start - i < 4 and texts[i - 1] in _ABOUT:
+        i -= 1
+    before = texts[i - 2] if i > 1 else ""
+    return texts[i - 1 : i] == ("by",) and not (
+        before in _DIMENSION_WORDS or quantity(texts, i - 2) or vocabulary.units.at(texts, i - 2)
     )
 
 
@@ -66,6 +70,40 @@ def _of_a_stuff(mentions: Mentions, length: Length) -> bool:
     if noun is not None:
         return noun.label == "nothing"
     return at < len(texts) and texts[at] not in ("it", "them", "this", "that")
+
+
+_ABOUT = frozenset("a an about around some nearly good full of or so it them just over".split())
+_DIMENSION_WORDS = frozenset({"high", "tall", "wide", "across", "deep"})
+_IS = frozenset({"is", "'s", "are", "'re", "was", "were", "stands", "measures"})
+_DETERMINED = frozenset("the my our your his her their a an that this".split())
+_TELLING = frozenset(
+    "one ones size sizes measurement thing lot answer rule ruler tape gauge figure reading result "
+    "average diameter width height spread whole best biggest largest widest broadest tallest "
+    "longest smallest middle top rest other others first second third last mine two three four "
+    "it that this she he they lad lass fellow fella boy girl kid child baby seedling seedlings "
+    "sister brother daughter son double single cross self trumpet width total".split()
+)
+
+
+def _unknown_thing(mentions: Mentions, length: Length) -> bool:
+    """ "the path's a metre wide", "my boots are nine inches high": no word of a plant."""
+    talk = mentions.talk
+    texts = talk.texts
+    low = talk.sentence(length.start)[0]
+    i = length.start
+    while i > low and length.start - i < 5 and texts[i - 1] in _ABOUT | {"only", "barely", "at"}:
+        i -= 1
+    noun = i - 2
+    if noun - 1 < low or texts[i - 1] not in _IS or mentions.masked[noun]:
+        return False
+    if texts[noun] in _TELLING or texts[noun - 1] not in _DETERMINED:
+        return False
+    return not (
+        mentions.vocabulary.subjects.find(texts, low, length.start)
+        or mentions.vocabulary.parts.find(texts, noun, i)
+        or mentions.vocabulary.terms.find(texts, noun, i)
+        or mentions.colours_in(noun, i)
+    )
 
 
 _QUALITIES = frozenset(
@@ -98,7 +136,7 @@ def _way(mentions: Mentions, length: Length) -> bool:
     talk = mentions.talk
     low = max(0, length.start - 8)
     return any(
-        "to" not in talk.texts[f.end : length.start]
+        set(talk.texts[f.end : length.start]) <= _ABOUT
         and not talk.between(f.start, length.start, (".", ",", "?"))
         for f in mentions.vocabulary.size_ways.find(talk.texts, low, length.start)
     )

@@ -183,7 +183,7 @@ def _out_of(mentions: Mentions, part: Quantity) -> bool:
         at += 1
     else:
         return False
-    if texts[at : at + 1] in (("the",), ("those",)):
+    while texts[at : at + 1] in (("the",), ("those",), ("that",), ("a",), ("sowing",), ("of",)):
         at += 1
     whole = quantity(texts, at)
     return whole is not None and whole.value >= part.value and _is_seed(mentions, whole)
@@ -225,7 +225,9 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     texts = talk.texts
     lead = texts[max(0, amount.start - 2) : amount.start]
     whole = (
-        lead[-1:] == ("of",) or lead in (("of", "the"), ("of", "those")) or lead[-1:] == ("from",)
+        lead[-1:] == ("of",)
+        or lead in (("of", "the"), ("of", "those"), ("from", "the"))
+        or lead[-1:] == ("from",)
     )
     if whole and not _counts_seeds(mentions, amount) and not _out(mentions, amount):
         books = (vocabulary.germinated, vocabulary.sown_after)

@@ -21,6 +21,7 @@ _FILL = frozenset(
     "another only fully full of barely".split()
 )
 _WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
+_NEARER = frozenset({"nearer", "closer", "more"})
 _GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
 _SIZING = frozenset(
     "size sizes sized measure measures measuring measurement measurements figure figures "
@@ -96,6 +97,10 @@ def _unit_for(
 ) -> Unit | None:
     """The unit that the amount is meant in, if it is a size at all."""
     talk = mentions.talk
+    if talk.texts[amount.end : amount.end + 1] == ("by",):
+        second = [h for h in units if amount.end < h.at <= amount.end + 6]
+        if second and any(x.start == amount.end + 1 for x in mentions.lengths):
+            return second[0].unit  # "thirty by forty-five centimetres"
     after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
     way = after.label.split()[-1] if after is not None else ""
     near = previous is not None and amount.start - previous.end < _NEAR

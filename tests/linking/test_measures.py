@@ -98,6 +98,10 @@ def test_coins_as_sizes(said: str, mm: float) -> None:
         ("Leaves that swamp a plant, the broadest of them twelve centimetres.", "leaf_width", 120),
         ("Measure across the plant for me. Twenty centimetres, leaf to leaf.", "plant_spread", 200),
         ("It's ten inches up and a foot across.", "plant_height", 254),
+        ("The plant is thirty by forty-five centimetres.", "plant_height", 300),
+        ("The plant is thirty by forty-five centimetres.", "plant_spread", 450),
+        ("It stops at nine inches, does this.", "plant_height", 228.6),
+        ("Every pip on it is thirty-two millimetres.", "bloom_diameter", 32),
         ("Six centimetres; on the callipers it's sixty-three millimetres.", "bloom_diameter", 63),
     ],
 )
@@ -116,6 +120,12 @@ def test_the_noun_may_stand_anywhere(said: str, trait: str, mm: float) -> None:
         "It wants to be fifteen centimetres.",
         "It's in a wee three inch one.",
         "Bigger than the last by a good centimetre.",
+        "It missed the card by three millimetres.",
+        "The path's a metre wide.",
+        "My boots are nine inches high.",
+        "The bench is three foot six high.",
+        "I cut the stem back to six inches.",
+        "I had it down as forty millimetres.",
     ],
 )
 def test_differences_limits_and_ways_are_no_size(said: str) -> None:
