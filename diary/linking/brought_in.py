@@ -12,6 +12,8 @@ _SHOWN_AFTER = (
     ("is", "this", "one"),
     ("which", "is", "this"),
     ("comes", "next"),
+    ("'s", "next"),
+    ("you", "'re", "next"),
     ("there", "we", "are"),
     ("here", "we", "are"),
     ("now",),

@@ -16,11 +16,11 @@ _DEFINITE = frozenset({"the", "that", "my", "our", "yon"})
 _PERSONS = frozenset({"him", "her"})
 _HEADS = frozenset(
     "one plant thing fella fellow chap lad lady lass girl gal guy bloke boy beauty seedling "
-    "orphan foundling stranger stray basket pot tub creature baby soul".split()
+    "mystery orphan foundling stranger stray basket pot tub creature baby soul".split()
 )
 _NO_NUMBER = frozenset(
     "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "
-    "unlabelled unnumbered anonymous labelless".split()
+    "unlabelled unnumbered anonymous labelless numbered labelled mystery".split()
 )
 _VAGUE = frozenset(
     "next last first other second third end new big little small whole old same only best "

@@ -32,7 +32,8 @@ _PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut"
 def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
     talk = mentions.talk
-    rest = talk.texts[ref.end : min(ref.end + 6, talk.sentence(ref.start)[1])]
+    stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
+    rest = talk.texts[ref.end : min(ref.end + 6, stop)]
     if not rest:
         return False
     if rest[0] in _WHO and len(rest) > 1:
@@ -52,6 +53,8 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
 
 
 _GOVERNING = frozenset("of about than against from with like as for".split())
+_PAIRING = (("both",), ("between",), ("like",), ("than",))
+_SIBLINGS = frozenset({"sisters", "brothers", "siblings", "halves", "parents"})
 _OWN = frozenset("the old poor my our that".split())
 
 
@@ -61,6 +64,12 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     Not "start with 23-18", "one more thing about 23-18": those lead in.
     """
     talk, at = mentions.talk, ref.start
+    if talk.texts[at - 2 : at] in (("that", "was"), ("they", "were"), ("it", "was")):
+        return True  # "so that was 23-18"
+    if talk.texts[at - 1 : at] == ("and",) and talk.texts[at - 3 : at - 2] in _PAIRING:
+        return True  # "both it and 23-18"
+    if set(talk.texts[max(0, at - 5) : at]) & _SIBLINGS and not lead.presented:
+        return True  # "two sisters of it, 23-18 and 23-19"
     if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
         return False
     while at > 0 and talk.texts[at - 1] in _OWN:

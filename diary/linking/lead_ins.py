@@ -41,6 +41,8 @@ _SHOW_VERBS = frozenset(
         "comes",
         "called",
         "labeled",
+        "showing",
+        "holding",
     }
 )
 _GUESSES = frozenset({"could", "might", "may", "perhaps", "either", "maybe", "possibly", "think"})

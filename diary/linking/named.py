@@ -47,6 +47,26 @@ def _placed_here(mentions: Mentions, ref: Ref) -> bool:
 _BESIDE = frozenset("behind beside next alongside opposite below above under by".split())
 
 
+_APPOSED = 7
+_HERES = (
+    ("here", "'s"), ("here", "is"), ("this", "is"), ("that", "'s"), ("here", "he"), ("here", "she"),
+    ("there", "'s"), ("here", "it"), ("there", "he"), ("there", "she"), ("these", "are"),
+)  # fmt: skip
+
+
+def _here_by_name(mentions: Mentions, ref: Ref) -> bool:
+    """ "And here's its old man, Tin Whistle."; not "this is pink, Tin Whistle was redder"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    apart = ref.start > start and talk.tokens[ref.start - 1].mark == ","
+    ends = stop == ref.end or talk.tokens[ref.end - 1].mark == ","
+    if not (apart and ends and ref.start - start <= _APPOSED):
+        return False
+    words = talk.texts[start : ref.start]
+    told = any(talk.tokens[i].mark for i in range(start, ref.start - 1))
+    return not told and any(words[i : i + 2] in _HERES for i in range(min(3, len(words) - 1)))
+
+
 def _alone(mentions: Mentions, ref: Ref) -> bool:
     """ "Right, Tin Whistle.": brought in with no more than a word to lead in."""
     talk = mentions.talk
@@ -85,7 +105,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     talk = mentions.talk
     rest = talk.texts[ref.end : ref.end + 1]
     marked = bool(talk.tokens[ref.end - 1].mark)
-    placed = _placed_here(mentions, ref) or _alone(mentions, ref)
+    placed = _placed_here(mentions, ref) or _alone(mentions, ref) or _here_by_name(mentions, ref)
     parted = rest != () and rest[0] in _NOT_AFTER_NAME and rest[0] not in ("and", "with", "by")
     if parted and not marked and not placed:
         return None

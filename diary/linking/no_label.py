@@ -11,7 +11,7 @@ from diary.reading.mentions import Mentions
 
 _LABELS = frozenset(
     "label lable tag stick ticket marker nametag writing ink lettering pencil stake "
-    "identity".split()
+    "identity tally".split()
 )
 _LOSSES = frozenset(
     "lost lose loses losing gone washed bleached faded rubbed worn snapped broke broken chewed "
@@ -19,7 +19,7 @@ _LOSSES = frozenset(
     "smeared illegible unreadable pinched nicked stolen pulled walked scratched dissolved peeled "
     "crumbled perished rotted swallowed dropped shed cracked bleaching fading wiped whipped took "
     "taken off destroyed stripped buried useless knocked kicked yanked tore torn ripped "
-    "sliced moved".split()
+    "sliced moved gnawed nibbled munched scoffed".split()
 )
 _THIEVES = frozenset(
     "slugs snails slug snail mouse mice dog puppy cat kitten badger blackbird blackbirds bird "
@@ -28,6 +28,7 @@ _THIEVES = frozenset(
     "goat goats rat rats somebody someone".split()
 )
 _TOOK = frozenset("had has 's have got took taken ate eaten pinched pulled chewed".split())
+_WENT = frozenset("in into on out with west over down up missing walkabout awol flying".split())
 _KEEPS = frozenset("says say reads read new proper says write writing wrote put stuck".split())
 _ORDERS = frozenset(
     "bin pass hand give fetch pick chuck throw mind watch get stick write need find move keep "
@@ -75,6 +76,9 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
     thieves = [low + i for i, t in enumerate(before) if t in _THIEVES]
     if thieves and any(t in _TOOK | _LOSSES for t in talk.texts[thieves[0] + 1 : at]):
         return at
+    went = [i for i, t in enumerate(after) if t in ("went", "gone", "ended")]
+    if went and after[went[0] + 1 : went[0] + 2] and after[went[0] + 1] in _WENT:
+        return at  # "her stick went in the bonfire"
     if _LOSSES & set(after) or _LOSSES & set(before[-4:]):
         return at
     return None

@@ -47,7 +47,7 @@ def numbered_turn(
             return None
         number, on_record = completed
         score = 0.9 if on_record else 0.7
-        if not _cut_turns(mentions, ref, lead, on_record):
+        if not _cut_turns(mentions, ref, lead, leads, on_record):
             return None
     elif (
         not (
@@ -56,7 +56,7 @@ def numbered_turn(
             or lead.shown
             or lead.came_back
             or lead.numbered
-            or _first(mentions, ref, leads)
+            or _first(mentions, ref, leads, walk)
         )
         or not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit)
         or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
@@ -141,7 +141,12 @@ def _which_is(mentions: Mentions, ref: Ref) -> bool:
     return mentions.talk.texts[ref.end : ref.end + 3] == ("which", "is", "this")
 
 
-def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> bool:
+def _told(mentions: Mentions, leads: LeadIns, ref: Ref) -> tuple[int, int]:
+    """Where its clause begins, and where the last thing told before it ended."""
+    return mentions.talk.clause(ref.start)[0], leads.told_before(ref.start)
+
+
+def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_record: bool) -> bool:
     """Whether a number cut short is brought in plainly enough."""
     assert ref.cut is not None
     if any(x.start - ref.end <= 3 for x in mentions.lengths_in(ref.start, ref.end + 4)):
@@ -157,6 +162,9 @@ def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, on_record: bool) -> b
         return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
+    placed = mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
+    if placed is not None and on_record and ref.start in (lead.start, *_told(mentions, leads, ref)):
+        return True  # "nineteen beside it is purple"
     told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
     if told and shown_after(mentions, ref):
         return True  # "two-two-six next"
@@ -218,14 +226,17 @@ def _ends_there(mentions: Mentions, ref: Ref) -> bool:
     return rest[:1] in (("now",), ("next",), ("still",), ("of",), ("i",)) or "next" in rest
 
 
-def _first(mentions: Mentions, ref: Ref, leads: LeadIns) -> bool:
+def _first(mentions: Mentions, ref: Ref, leads: LeadIns, walk: Walk) -> bool:
     """No other plant before it in its sentence, or since the last thing told, unpunctuated."""
     start = mentions.talk.sentence(ref.start)[0]
-    if not mentions.talk.punctuated and (lead := leads.before(ref.start)).any:
+    if not mentions.talk.punctuated:
+        lead = leads.before(ref.start)
         if {"then", "next", "now"} & set(mentions.talk.texts[lead.start : ref.start]):
             return True
         start = max(start, min(leads.told_before(ref.start), ref.start))
-    return not any(r.cut is None for r in mentions.refs_in(start, ref.start))
+    in_hand = walk.current.number if walk.current is not None else None
+    before = mentions.refs_in(start, ref.start)
+    return not any(r.cut is None and r.title != in_hand for r in before)
 
 
 def _alone(mentions: Mentions, ref: Ref) -> bool:

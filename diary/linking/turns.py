@@ -34,7 +34,12 @@ def find_turns(
     """All turns in order; the first clip begins at the first of them."""
     leads = lead_ins(mentions, statement_ends)
     taken = {i for s in parents for i in range(s.start, s.end)}
-    taken |= {i for x in likenesses for i in range(x.operand.start, x.operand.end)}
+    taken |= {
+        i
+        for x in likenesses
+        if x.operand.start - x.start <= _LIKENED_REACH
+        for i in range(x.operand.start, x.operand.end)
+    }
     walk = Walk()
     events: list[tuple[int, int, Ref | None]] = [(r.start, 0, r) for r in mentions.refs]
     events += [(at, 1, None) for at in label_losses(mentions)]
@@ -73,6 +78,7 @@ def find_turns(
     return walk.turns
 
 
+_LIKENED_REACH = 7
 _PASSED_REACH = 8
 
 

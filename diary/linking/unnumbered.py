@@ -44,11 +44,19 @@ def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
     return found[-1] if found else None
 
 
+_NEAR_NUMBER = 4
+
+
 def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     """ "This one came with no history, a gift in a plain pot, unlabelled"."""
     head = mentions.talk.texts[start : min(at, start + 4)]
-    nouns = {"label", "tag", "stick", "ticket", "pot", "label's"}
-    return bool({"this", "another"} & set(head)) and not nouns & set(head)
+    nouns = {"label", "tag", "stick", "ticket", "pot"}
+    shown = bool({"this", "another", "whoever"} & set(head))
+    comes = any(head[i : i + 2] in _COMES for i in range(len(head) - 1))
+    return (shown or comes) and not nouns & set(head)
+
+
+_COMES = (("then", "comes"), ("then", "there"), ("next", "comes"), ("here", "'s"), ("here", "is"))
 
 
 def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
@@ -66,7 +74,8 @@ def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | No
             later = mentions.talk.sentence(ref.start)[0] > at and not mentions.talk.punctuated
             if later and not leads.before(ref.start).shown:
                 continue
-            if ref.is_number and ref.cut is None:
+            near = mentions.talk.punctuated or ref.start - at <= _NEAR_NUMBER
+            if ref.is_number and ref.cut is None and (near or leads.before(ref.start).shown):
                 return True
             if ref.is_number and leads.before(ref.start).any:
                 return True

@@ -127,6 +127,7 @@ _OPENINGS = (
 _NO_OPENING_AFTER = frozenset(
     "the its his her very and so now right then back is 's was by up even only just "
     "since until till about a my that well than as like of "
+    "who what which whether if how where 're are "
     "i move moving went go going along straight with this over carry keep keeping get got".split()
 )
 

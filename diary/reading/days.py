@@ -46,10 +46,13 @@ _DEICTIC = (
     ("we", "'re"),
     ("we", "are"),
     ("date", "'s"),
+    ("makes", "it"),
+    ("'s", "me"),
+    ("'s", "us"),
 )
 _BETWEEN = frozenset(
     "now the on today of , so um uh er already actually and still morning afternoon "
-    "evening here".split()
+    "evening here at then".split()
 )
 _NOT_DATES = frozenset(
     "time flower one year season bloom week generation show day plant cross bench row "
@@ -84,11 +87,8 @@ def find_days(talk: Talk, recorded: date | None) -> tuple[DayHeard, ...]:
         end, number, month, year = spelt
         lead = _deictic_before(talk, at)
         alone = talk.transcript.clock.value == "lines" and talk.sentence(at)[0] == at
-        past = talk.texts[max(0, at - 4) : at][-3:-1] in (
-            ("was", "on"),
-            ("was", "filmed"),
-        ) or talk.texts[max(0, at - 3) : at] == ("was", "on", "the")
-        if not lead and not alone and not past:
+        past = _written_then(talk, at)
+        if not lead and not alone and not past and not _dateline(talk, at, end):
             continue
         day = _day(number, month, year, current)
         if day is None:
@@ -97,6 +97,44 @@ def find_days(talk: Talk, recorded: date | None) -> tuple[DayHeard, ...]:
         current = day if not past else current
     found += _weekdays(talk, recorded, found)
     return tuple(sorted(found, key=lambda d: d.start))
+
+
+_SET_DOWN = frozenset(
+    "was were filmed recorded taken written noted measured photographed down this that "
+    "these".split()
+)
+_BEFORE_DATE = frozenset({"on", "the", *_WEEKDAYS})
+
+
+def _written_then(talk: Talk, at: int) -> bool:
+    """ "this was filmed on the first", "what follows I wrote down on Friday the sixth"."""
+    i = at
+    while i > 0 and talk.texts[i - 1] in _BEFORE_DATE:
+        i -= 1
+    if "on" not in talk.texts[i:at] or i == 0 or talk.texts[i - 1] not in _SET_DOWN:
+        return False
+    before = talk.texts[max(0, i - 5) : i]
+    if before[-1] in ("was", "were"):
+        return before[-2:-1] != ("it",)
+    return before[-1] not in ("this", "that", "these", "down") or bool(
+        {"wrote", "took", "measured", "noted", "jotted", "set", "filmed", "recorded"} & set(before)
+    )
+
+
+_DATELINE = frozenset("resumed again back later now and so right well hello visit second".split())
+_ENDS_LINE = (".", ",", "?")
+
+
+def _dateline(talk: Talk, at: int, end: int) -> bool:
+    """ "Resumed, Saturday the seventh of June;": a date by itself at the head of a sentence.
+
+    Not "the seventh of June is the show".
+    """
+    start = talk.sentence(at)[0]
+    lead = talk.texts[start:at]
+    if not talk.punctuated or at - start > 5 or not talk.between(end - 1, end, _ENDS_LINE):
+        return False
+    return all(t in _DATELINE or t in _WEEKDAYS or t == "the" for t in lead)
 
 
 def _date_at(texts: tuple[str, ...], at: int) -> tuple[int, int, int | None, int | None] | None:

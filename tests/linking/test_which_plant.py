@@ -27,6 +27,10 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "I'd have said 23-11 was darker.",
         "23-11 is not on the bench today.",
         "Tilly Marsh fathered it.",
+        "Both it and 23-11 came from the same pod.",
+        "Two sisters of it, 23-11 and 23-40, were composted.",
+        "See also 23-11, same cross.",
+        "You remember 23-11, I dare say.",
         "Bin that broken label, would you.",
         "Its label says single.",
         "I shall write it a new label.",
@@ -50,6 +54,9 @@ def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
         "And this fella, goodness knows who he is.",
         "It could be 23-11 or it could be 23-40, this one.",
         "The next one's writing has all run.",
+        "Here's one that escaped numbering.",
+        "This little beggar, I couldn't say where he came from.",
+        "Then comes Anonymous; her stick went in the bonfire by mistake.",
         "This wee thing, I haven't a notion what it is.",
         "This one came with no history whatever, a gift in a plain pot, unlabelled.",
     ],
@@ -92,6 +99,7 @@ def test_no_way_back(other: str) -> None:
         "This is the old mother herself, Tilly Marsh.",
         "Tilly Marsh behind it is sulking.",
         "Right, Tilly Marsh.",
+        "And here's its old man, Tilly Marsh.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:

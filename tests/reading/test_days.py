@@ -27,6 +27,12 @@ def heard(said: str, recorded: date | None = JUNE_2) -> list[date]:
         ("It's the first of June twenty thirty-one.", date(2031, 6, 1)),
         ("Today is the thirtieth.", date(2031, 6, 30)),
         ("It's 5 July today.", date(2031, 7, 5)),
+        ("Resumed, Saturday the seventh of June; same frame.", date(2031, 6, 7)),
+        ("Ninth of June, half past six.", date(2031, 6, 9)),
+        ("That's us on the fifth of June, then.", date(2031, 6, 5)),
+        ("We're at the sixth of June now.", date(2031, 6, 6)),
+        ("What follows I wrote down on Friday the sixth.", date(2031, 6, 6)),
+        ("This one was filmed on the first of June.", date(2031, 6, 1)),
     ],
 )
 def test_the_day_it_is(said: str, day: date) -> None:
@@ -43,6 +49,9 @@ def test_the_day_it_is(said: str, day: date) -> None:
         "It may go on the heap.",
         "This is the third one of the cross.",
         "I sowed it on the fifth of March.",
+        "By the ninth of June I'll know.",
+        "That's the third pair this year.",
+        "It was on the eighth of May that I sowed it.",
     ],
 )
 def test_days_of_other_things(said: str) -> None:
