@@ -33,6 +33,22 @@ _SINGLE = frozenset(
 # Decisions that cannot both stand: "Heap. No, hang on. Another year."
 _OPPOSED = ({"discard", "keep"}, {"discard", "watch"}, {"keep", "watch"}, {"discard", "show"})
 
+# Values of one trait of which only one can hold; others stand side by side.
+_RIVALS = {
+    "bloom_form": (
+        ("single", "semi-double", "double", "rosebud"),
+        ("flat", "reflexed", "trumpet", "tulip", "open", "ball", "spider", "cactus", "stellar"),
+        ("rounded", "stellar", "spider", "cactus"),
+    ),
+    "habit": (
+        ("compact", "leggy", "open", "spreading"),
+        ("upright", "trailing", "spreading"),
+        ("vigorous", "weak"),
+        ("bushy", "leggy", "open"),
+        ("dwarf", "vigorous"),
+    ),
+}
+
 
 def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     """The statements without those taken back, in order of their words."""
@@ -122,6 +138,8 @@ def _is_repair(mentions: Mentions, repair: tuple[int, int]) -> bool:
 def _same_place(first: Statement, second: Statement) -> bool:
     if first.trait == "decision":
         return {first.value, second.value} in _OPPOSED
+    if first.trait in _RIVALS:
+        return any({first.value, second.value} <= set(group) for group in _RIVALS[first.trait])
     if first.trait != "colour":
         return first.value != second.value
     return first.part == second.part or second.rule == DEFAULT_RULE

@@ -89,7 +89,11 @@ class Mentions:
         ]
         if never is None:
             return found
-        exceptions = [(e.start, e.end, e.label) for e in never.find(texts)]
+        exceptions = [
+            (e.start, e.end, e.label)
+            for e in never.find(texts)
+            if not self.talk.between(e.start, e.end - 1, (STOP, QUERY, COMMA))
+        ]
         return [
             f
             for f in found
