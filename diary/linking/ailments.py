@@ -1,0 +1,69 @@
+"""Pests and diseases that are somebody else's, feared, or denied a little later.
+
+"my sister was on at me about greenfly but no, there's none on it", "my neighbour lost his
+to root rot", "the whitefly are on the tomatoes", "sprayed against rust". Leaves alone
+"greenfly on the tips".
+"""
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+
+_LATER, _EARLIER = 12, 9
+
+
+def without_others_ailments(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """The statements without ailments that this plant does not have."""
+    return [
+        s
+        for s in found
+        if s.trait != "health" or s.value == "clean" or not _not_this_plant(mentions, s)
+    ]
+
+
+def _not_this_plant(mentions: Mentions, s: Statement) -> bool:
+    return (
+        _denied_later(mentions, s)
+        or _owned_elsewhere(mentions, s)
+        or _found_elsewhere(mentions, s)
+        or _feared(mentions, s)
+    )
+
+
+def _denied_later(mentions: Mentions, s: Statement) -> bool:
+    """ "... greenfly, but no, there's none on it", "some kind of virus, which it hasn't"."""
+    talk = mentions.talk
+    stop = min(len(talk.texts), s.end + _LATER)
+    if talk.punctuated:
+        stop = min(stop, talk.sentence(s.start)[1] + _LATER // 2)
+    for cue in mentions.cue("none_of_it", s.end, stop):
+        between = mentions.phrases(mentions.vocabulary.terms)
+        if not any(s.end <= f.start < cue.start for f in between):
+            return True
+    return False
+
+
+def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:
+    """ "my neighbour lost twenty to the rot", "the ones by the gate that have got the rust"."""
+    talk = mentions.talk
+    low = max(talk.sentence(s.start)[0], s.start - _EARLIER)
+    return any(c.end <= s.start for c in mentions.cue("others_ailment", low, s.start))
+
+
+def _found_elsewhere(mentions: Mentions, s: Statement) -> bool:
+    """ "the whitefly are all on the tomatoes"."""
+    stop = min(len(mentions.talk.texts), s.end + 7)
+    return any(
+        not mentions.talk.between(s.end - 1, c.start, (".", "?"))
+        for c in mentions.cue("found_elsewhere", s.end, stop)
+    )
+
+
+def _feared(mentions: Mentions, s: Statement) -> bool:
+    """ "sprayed against rust", "keep an eye out for thrips", "rust-resistant"."""
+    after = mentions.talk.texts[s.end : s.end + 1]
+    if after and after[0] in ("resistant", "proof", "free", "resistance", "spray", "powder"):
+        return True
+    low = max(0, s.start - 6)
+    return any(
+        c.end <= s.start and s.start - c.end <= 2 for c in mentions.cue("feared", low, s.start)
+    )

@@ -1,0 +1,52 @@
+"""A leaf's scent, found by touching it: "rub the leaf and it's pure lemon".
+
+Leaves alone "crush the leaf and there's nothing", and "brush past the flower".
+"""
+
+from collections.abc import Iterator
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.tokens import QUERY, STOP
+
+_LEAF_WITHIN, _ODOUR_WITHIN = 5, 13
+_NONE = frozenset({"no", "not", "nothing", "never", "nowt", "none", "hardly", "without"})
+_OTHERS = frozenset({"flower", "flowers", "bloom", "blooms", "petal", "petals"})
+
+
+def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
+    """ "rub the leaf and it's scented", "give the leaf a rub and you get lemon"."""
+    texts, classes = mentions.talk.texts, mentions.vocabulary.classes
+    for at, text in enumerate(texts):
+        if text not in classes["rub"] or mentions.masked[at]:
+            continue
+        low, high = max(0, at - _LEAF_WITHIN), min(len(texts), at + _LEAF_WITHIN + 1)
+        leaf = next((i for i in range(low, high) if texts[i] in classes["foliage"]), None)
+        if leaf is None or mentions.talk.between(min(leaf, at), max(leaf, at), (STOP, QUERY)):
+            continue
+        start, begin = min(leaf, at), max(leaf, at) + 1
+        odour = _odour(mentions, begin)
+        if odour is not None:
+            yield Statement(
+                trait="foliage",
+                value="scented",
+                start=start,
+                end=odour + 1,
+                rule="a leaf that smells when touched",
+                score=0.92,
+            )
+
+
+def _odour(mentions: Mentions, begin: int) -> int | None:
+    """The word of a smell that follows, unless it is denied or the flower's."""
+    texts = mentions.talk.texts
+    stops = 0
+    for i in range(begin, min(len(texts), begin + _ODOUR_WITHIN)):
+        if texts[i] in _NONE | _OTHERS:
+            return None
+        if texts[i] in mentions.vocabulary.classes["odour"] and not mentions.masked[i]:
+            return i
+        stops += mentions.talk.tokens[i].mark in (STOP, QUERY)
+        if stops > 1:
+            return None
+    return None

@@ -1,0 +1,66 @@
+"""The scent of the flower, where the answer stands apart from the word.
+
+"Scent? None.", "as for scent, it has none", "it isn't scented". Leaves alone a leaf's scent
+and "no scent yet to compare".
+"""
+
+from collections.abc import Iterator
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.scope import Habit
+
+_ANSWER_WITHIN, _NONE_WITHIN = 4, 10
+_NO = frozenset({"none", "no", "nil", "nothing", "nowt", "not", "nope", "zero", "never"})
+_YES = frozenset({"yes", "yep", "aye", "plenty", "some", "strong", "sweet", "faint", "lovely"})
+
+
+def answered_scents(mentions: Mentions) -> Iterator[Statement]:
+    """ "Scent? Not a whiff.", "Scent: none.", "the scent, there's none at all"."""
+    talk = mentions.talk
+    words = mentions.vocabulary.classes["perfume"]
+    for at, text in enumerate(talk.texts):
+        if text not in words or mentions.masked[at] or _of_the_leaf(mentions, at):
+            continue
+        if talk.tokens[at].mark and at + 1 < len(talk.texts):
+            answer = talk.texts[at + 1]
+            if answer in _NO | _YES and talk.texts[at + 2 : at + 3] != ("matter",):
+                yield _scent("none" if answer in _NO else "scented", at, at + 2)
+                continue
+        for i in range(at + 1, min(len(talk.texts), at + _NONE_WITHIN)):
+            if talk.texts[i] in mentions.vocabulary.classes["foliage"]:
+                break
+            if talk.texts[i] == "none" and talk.texts[i - 1] in ("has", "'s", "is", "got", "have"):
+                yield _scent("none", at, i + 1)
+                break
+
+
+def denied_scents(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """ "it's not scented" is no scent; "the leaf isn't scented" says nothing of the flower."""
+    return [
+        _scent("none", s.start, s.end)
+        for s in found
+        if s.trait == "scent" and s.value == "scented" and _only_denied(mentions, s)
+    ]
+
+
+def _only_denied(mentions: Mentions, s: Statement) -> bool:
+    habits = mentions.scopes.habits(s.start, s.end)
+    return habits == {Habit.DENIAL} and not _of_the_leaf(mentions, s.start)
+
+
+def _of_the_leaf(mentions: Mentions, at: int) -> bool:
+    start, stop = mentions.talk.clause(at)
+    leaf = mentions.vocabulary.classes["foliage"]
+    return bool(leaf & set(mentions.talk.texts[start:stop]))
+
+
+def _scent(value: str, start: int, end: int) -> Statement:
+    return Statement(
+        trait="scent",
+        value=value,
+        start=start,
+        end=end,
+        rule="a scent asked for",
+        score=0.9,
+    )

@@ -1,0 +1,63 @@
+"""Words of form and growth as they are meant: taken back, less than another, or of a leaf.
+
+"it's trailing, well, I say trailing" and "more spreading than trailing" are no trailing;
+"the leaves are tiny and crinkled" is no frilled flower. Leaves alone "I say double and I
+mean double".
+"""
+
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+
+_SAID_BEFORE, _MORE_BEFORE = 12, 5
+_FORMS_OF_LEAVES = frozenset({"frilled", "rounded", "flat", "open"})
+
+
+def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """The statements without those that their own sentence takes away."""
+    quoted = [s for s in found if _quoted(mentions, s)]
+    return [
+        s
+        for s in found
+        if not _only_said(s, quoted) and not _less(mentions, s) and not _of_a_leaf(mentions, s)
+    ]
+
+
+def _quoted(mentions: Mentions, s: Statement) -> bool:
+    """ "well, I say trailing": the word is held up to be put right."""
+    texts = mentions.talk.texts
+    return texts[s.start - 2 : s.start] == ("i", "say") and texts[s.end : s.end + 3] != (
+        "and",
+        "i",
+        "mean",
+    )
+
+
+def _only_said(s: Statement, quoted: list[Statement]) -> bool:
+    return any(
+        q.trait == s.trait and q.value == s.value and 0 <= q.start - s.start <= _SAID_BEFORE
+        for q in quoted
+    )
+
+
+def _less(mentions: Mentions, s: Statement) -> bool:
+    """ "more spreading than trailing": the second of the two."""
+    texts = mentions.talk.texts
+    low = max(0, s.start - _MORE_BEFORE)
+    before = texts[low : s.start]
+    return s.trait in ("habit", "bloom_form") and before[-1:] == ("than",) and "more" in before
+
+
+def _of_a_leaf(mentions: Mentions, s: Statement) -> bool:
+    """ "leaves are tiny and crinkled", "a frilly leaf": the last noun before it, or the next."""
+    if s.trait != "bloom_form" or s.value not in _FORMS_OF_LEAVES:
+        return False
+    start, _ = mentions.talk.clause(s.start)
+    leaf = mentions.vocabulary.classes["foliage"]
+    if set(mentions.talk.texts[s.end : s.end + 1]) & leaf:
+        return True
+    nouns = mentions.parts_in(start, s.start)
+    own = set(mentions.talk.texts[s.start : s.end])
+    return bool(nouns) and nouns[-1].label == "leaf" and not own & _FLOWER_WORDS
+
+
+_FLOWER_WORDS = frozenset({"flower", "flowers", "bloom", "blooms", "petal", "petals"})
