@@ -5,18 +5,26 @@ told in the same words as decisions about the plant.
 """
 
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
 
-_POINTERS = frozenset({"that", "this", "those", "these", "the", "it", "her", "his", "its", "your"})
+_POINTERS = frozenset(
+    {"that", "this", "those", "these", "the", "it", "her", "his", "its", "your", "my", "our"}
+)
 # Words that point at the plant by themselves; "that" and "this" only where no noun follows.
 _PRONOUNS = frozenset({"it", "he", "she", "him", "them", "they", "one", "you"})
+# A pot is spoken of beside repotting it, and cuttings beside taking them.
+_OF_THINGS_TOO = frozenset({"keep", "discard", "watch", "show", "name"})
 _OBJECT_REACH, _SUBJECT_REACH = 4, 8
 
 
 def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
     """Whether what is to be kept, thrown out or shown is a plant, and this one."""
     return not (
-        thing_after(mentions, found) or thing_before(mentions, found) or kin_after(mentions, found)
+        thing_after(mentions, found)
+        or (found.label in _OF_THINGS_TOO and thing_before(mentions, found))
+        or kin_after(mentions, found)
+        or tally(mentions, found)
     )
 
 
@@ -52,7 +60,7 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
         if mentions.masked[i]:
             return False
         if mentions.vocabulary.decision_things.at(talk.texts, i) or _is_kin(mentions, i):
-            return i > low and bool(_POINTERS & set(talk.texts[max(low, i - 3) : i]))
+            return i == low or bool(_POINTERS & set(talk.texts[max(low, i - 3) : i]))
         if text in ("that", "this", "these", "those", "her") and (
             i + 1 == found.start or talk.texts[i + 1] in _FUNCTION or talk.tokens[i].mark
         ):
@@ -71,6 +79,22 @@ def kin_after(mentions: Mentions, found: Found) -> bool:
     if talk.texts[end : end + 1] not in (("its",), ("his",), ("her",), ("the",)):
         return False
     return end + 1 < len(talk.texts) and _is_kin(mentions, end + 1)
+
+
+def tally(mentions: Mentions, found: Found) -> bool:
+    """ "two on the heap", "nine looked at, one for the bench"; not "one for the bench"."""
+    talk = mentions.talk
+    if found.label == "propagate" or found.start == 0:
+        return False
+    before = talk.texts[found.start - 1]
+    if before != "one" and quantity(talk.texts, found.start - 1) is not None:
+        return not mentions.masked[found.start - 1]
+    low = talk.sentence(found.start)[0]
+    return talk.texts[found.start] == "one" and any(
+        quantity(talk.texts, i) is not None and talk.texts[i] not in ("a", "one")
+        for i in range(low, found.start)
+        if talk.clause(i)[0] == i
+    )
 
 
 def _is_kin(mentions: Mentions, at: int) -> bool:

@@ -5,11 +5,10 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 """
 
 import re
-from bisect import bisect_left
 
 from diary.linking.decided_of import is_of_the_plant
 from diary.linking.statement import Statement
-from diary.linking.undecided import does_not_hold
+from diary.linking.undecided import confirmed, does_not_hold, under_condition
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.scope import Habit
@@ -20,7 +19,8 @@ _MAYBE = re.compile(
 _SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
 _OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
-_BARE_LENGTH = 3
+# "not going anywhere" keeps, "no room for it" discards; "taking no cuttings" is no decision.
+_BY_DENIAL = frozenset({"keep", "discard", "watch"})
 
 
 def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
@@ -31,17 +31,14 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     found = [f for f in found if not _runs_into_verb(mentions, f)]
     kept: list[Statement] = []
     taken: set[int] = set()
-    conditions = [
-        f.start
-        for f in mentions.cue("hypothetical")
-        if talk.texts[f.start] in ("if", "unless", "provided", "should", "as")
-    ]
     for f in sorted(found, key=lambda f: (-(f.end - f.start), f.start)):
         if taken & set(range(f.start, f.end)):
             continue
         words = talk.texts[f.start : f.end]
         habits = mentions.scopes.habits(f.start, f.end)
-        own = bool(_OWN_DENIAL & set(words))
+        own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
+        if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
+            continue
         if Habit.DENIAL in habits and not own and _denied(mentions, f.start, f.end):
             continue
         if habits & {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HISTORY}:
@@ -52,11 +49,8 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
         firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
         firm = firm and not _SOME_DAY.search(" ".join(talk.texts[f.start : f.end + 5]))
-        if firm and any(
-            f.start - c > 2 and not {"but", "no"} & set(talk.texts[c : f.start])
-            for c in conditions[bisect_left(conditions, low) : bisect_left(conditions, f.start)]
-        ):
-            firm = False
+        firm = firm and not under_condition(mentions, f)
+        firm = firm or confirmed(mentions, f)
         taken |= set(range(f.start, f.end))
         kept.append(
             Statement(
@@ -71,6 +65,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         )
     kept += _crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
+    kept += _once_more(mentions)
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
@@ -93,16 +88,25 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
 def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     """ "bye bye | that's one fifty": the last word is already the next statement's."""
     tokens = mentions.talk.tokens
-    return found.end < len(tokens) and tokens[found.end - 1].word == tokens[found.end].word
+    return (
+        found.end < len(tokens)
+        and tokens[found.end - 1].word == tokens[found.end].word
+        and tokens[found.end].text in _CONTRACTED
+    )
 
 
-_TAILS = frozenset("then sorry and but so i no love mate now that too today tonight".split())
+_CONTRACTED = frozenset({"'s", "'ll", "'d", "'ve", "'re", "'m", "not", "is", "will"})
+_TAILS = frozenset(
+    "och oh next okay ok anyway then sorry and but so i no love mate now that too today "
+    "tonight".split()
+)
 _SOON = frozenset(
     {
         "'ll",
         "will",
         "going",
         "shall",
+        "be",
         "want",
         "today",
         "tonight",
@@ -113,21 +117,21 @@ _SOON = frozenset(
         "summer",
     }
 )
-_ITSELF = frozenset({"it", "her", "him", "this", "that", "them"})
+_PUTTING = frozenset(
+    "put cross putting try crossing use using dab dabbing trying pop popping have having".split()
+)
+_A_DAB_OF = frozenset("a bit dab touch drop little some more of the pollen from".split())
+_ITSELF = frozenset({"it", "her", "him", "this", "that", "them", "you"})
 
 
 def _crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
     """ "I'll put Copper Lantern on her this afternoon", "I'll cross Tin Whistle on to it"."""
     talk, found = mentions.talk, []
     for ref in mentions.refs:
-        if ref.cut is not None or talk.texts[ref.start - 1 : ref.start] not in (
-            ("put",),
-            ("cross",),
-            ("putting",),
-            ("try",),
-            ("crossing",),
-            ("use",),
-        ):
+        verb = ref.start - 1
+        while verb > 0 and talk.texts[verb] in _A_DAB_OF:
+            verb -= 1
+        if ref.cut is not None or talk.texts[verb] not in _PUTTING:
             continue
         i = ref.end
         while i < len(talk.texts) and talk.texts[i] in (
@@ -141,23 +145,23 @@ def _crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
         ):
             i += 1
         low, high = talk.sentence(ref.start)
-        soon = _SOON & set(talk.texts[max(low, ref.start - 6) : min(high, i + 5)])
+        soon = _SOON & set(talk.texts[max(low, verb - 5) : min(high, i + 5)])
         if (
             i == ref.end
             or i >= len(talk.texts)
             or talk.texts[i] not in _ITSELF
             or not soon
-            or taken & {ref.start - 1}
+            or taken & {verb}
         ):
             continue
-        habits = mentions.scopes.habits(ref.start - 1, i)
+        habits = mentions.scopes.habits(verb, i)
         if habits & {Habit.WISH, Habit.HISTORY, Habit.QUESTION, Habit.DENIAL}:
             continue
         found.append(
             Statement(
                 trait="decision",
                 value="breed",
-                start=ref.start - 1,
+                start=verb,
                 end=i + 1,
                 rule="a cross to be made on it",
                 score=0.88,
@@ -211,3 +215,29 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
                 )
             )
     return found
+
+
+def _once_more(mentions: Mentions) -> list[Statement]:
+    """ "I've bred from it three times already and I'll do it again"."""
+    talk = mentions.talk
+    done = mentions.phrases(mentions.vocabulary.decisions_done)
+    found = []
+    for cue in mentions.cue("again"):
+        before = [f for f in done if f.end <= cue.start and cue.start - f.end <= _ONCE_MORE_REACH]
+        soon = _SOON & set(talk.texts[max(0, cue.start - 4) : cue.start])
+        if not before or not soon or Habit.DENIAL in mentions.scopes.habits(cue.start, cue.end):
+            continue
+        found.append(
+            Statement(
+                trait="decision",
+                value=before[-1].label,
+                start=cue.start,
+                end=cue.end,
+                rule="to be done once more",
+                score=0.84,
+            )
+        )
+    return found
+
+
+_ONCE_MORE_REACH = 14

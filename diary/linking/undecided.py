@@ -10,6 +10,9 @@ from diary.reading.tokens import COMMA
 
 _CUE_REACH, _FOLLY_REACH, _CONDITION_REACH = 4, 5, 4
 _TURNS = frozenset({"but", "so", "then", "now"})
+_CONFIRMED_REACH, _CONDITIONED_REACH = 12, 10
+_CONDITIONS = frozenset({"if", "unless", "provided", "should", "as"})
+_TURNED = frozenset({"but", "no", "so"})
 _WOULD = frozenset({"would", "'d"})
 _UNREAL = frozenset({"had", "were", "was", "did", "could", "only", "would", "wasn't", "'d"})
 _PAST = frozenset(
@@ -24,7 +27,7 @@ def does_not_hold(mentions: Mentions, found: Found) -> bool:
     return (
         nearly(mentions, found)
         or folly(mentions, found)
-        or counterfactual(mentions, found)
+        or (counterfactual(mentions, found) and not confirmed(mentions, found))
         or long_done(mentions, found)
         or somebody_elses(mentions, found)
     )
@@ -74,6 +77,27 @@ def counterfactual(mentions: Mentions, found: Found) -> bool:
                 return False
             return bool(_UNREAL & set(talk.texts[i + 1 : i + 1 + _CONDITION_REACH]))
     return False
+
+
+def confirmed(mentions: Mentions, found: Found) -> bool:
+    """ "I'd have a few cuttings if I were you, and I will"; "it might do, so I'll enter it"."""
+    talk = mentions.talk
+    high = talk.sentence(found.start)[1] if talk.punctuated else found.end + _CONFIRMED_REACH
+    return bool(mentions.cue("confirmed", found.end, min(high, found.end + _CONFIRMED_REACH)))
+
+
+def under_condition(mentions: Mentions, found: Found) -> bool:
+    """ "if it does nothing by June it's for the heap"; not "if not now, no, it's a keeper"."""
+    talk = mentions.talk
+    low = talk.sentence(found.start)[0]
+    if not talk.punctuated:
+        low = min(low, max(0, found.start - _CONDITIONED_REACH))
+    return any(
+        talk.texts[cue.start] in _CONDITIONS
+        and found.start - cue.start > 2
+        and not _TURNED & set(talk.texts[cue.start : found.start])
+        for cue in mentions.cue("hypothetical", low, found.start)
+    )
 
 
 def long_done(mentions: Mentions, found: Found) -> bool:

@@ -208,7 +208,7 @@ def _to_turning(talk: Talk, start: int) -> int:
             return i
         if talk.texts[i : i + 2] in _MY_OWN_SAY and (i > start or talk.texts[i + 1] != "'d"):
             return i
-        if talk.texts[i] == "and" and talk.texts[i + 1 : i + 2] in (
+        if talk.texts[i] in ("and", "so") and talk.texts[i + 1 : i + 2] in (
             ("i",),
             ("no",),
             ("now",),

@@ -80,6 +80,7 @@ class Vocabulary:
     germinated_all: PhraseBook  # as many as were sown
     decisions: PhraseBook  # label: decision
     decisions_last: PhraseBook
+    decisions_done: PhraseBook
     decisions_bare: PhraseBook
     decisions_never: PhraseBook
     decision_things: PhraseBook  # what is binned and kept and is no plant
@@ -180,6 +181,9 @@ def _load(folder: Path | None) -> Vocabulary:
         decisions=_book({name: _any_it(entry["said"], it) for name, entry in decisions.items()}),
         decisions_last=_book(
             {name: _any_it(entry.get("last", ()), it) for name, entry in decisions.items()}
+        ),
+        decisions_done=_book(
+            {name: _any_it(entry.get("done", ()), it) for name, entry in decisions.items()}
         ),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
         decisions_never=_book(

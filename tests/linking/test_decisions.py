@@ -48,6 +48,10 @@ from tests.reading.said import values
         # whole clauses
         ("So that goes.", "discard"),
         ("No, she stays.", "keep"),
+        # done before, and to be done again
+        ("I divided it in September, so I'll be doing the same again this year.", "propagate"),
+        ("I've bred from it three times and I'll do it again.", "breed"),
+        ("I'm putting a bit of Copper Lantern on her tonight.", "breed"),
     ],
 )
 def test_decisions(said: str, decision: str) -> None:
@@ -62,21 +66,11 @@ def test_decisions(said: str, decision: str) -> None:
         "I'm not going to name it.",
         "The compost is too wet.",
         "I always keep the vents open in here.",
-        # of a thing, or of another plant
-        "Bin that broken label.",
-        "Watch that hose.",
-        "That fan earns its place on the bench in August.",
-        "Its mother went on the compost years back.",
-        "Pop the dead flowers in the bucket.",
-        # somebody else's, nearly made, counterfactual, foolish, long done
-        "My wife would bin it.",
-        "I was going to throw it out.",
-        "I'd keep it if it had any colour.",
-        "Breeding from it would be madness.",
-        "It went to the show and got nowhere.",
         # not the whole clause
         "Cerise it stays.",
         "She goes back on the bench.",
+        "I'm taking no cuttings of it.",
+        "It might get a name some day.",
     ],
 )
 def test_no_decision(said: str) -> None:

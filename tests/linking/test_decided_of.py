@@ -1,0 +1,38 @@
+"""Of what a decision is: the plant in hand, and not a label, its mother, or the day's count."""
+
+import pytest
+
+from tests.reading.said import values
+
+
+@pytest.mark.parametrize(
+    ("said", "decision"),
+    [
+        ("Bin that, label and all.", "discard"),
+        ("I'm keeping that label or no label.", "keep"),
+        ("On a cane, but it's a keeper.", "keep"),
+        ("That can join its sisters on the rubbish pile.", "discard"),
+        ("It's been in that pot too long, so it wants potting on.", "repot"),
+        ("One for the show bench.", "show"),
+    ],
+)
+def test_of_the_plant(said: str, decision: str) -> None:
+    assert values("decision", said) == [decision]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Bin that broken label.",
+        "Watch that hose.",
+        "That fan has earned its place on the bench in August.",
+        "Pop the dead flowers in the bucket.",
+        "My hand lens has gone in the bin by mistake.",
+        "Its mother went on the compost years back.",
+        "I've binned its sister.",
+        "Two on the heap, and put the kettle on.",
+        "Nine looked at, one for the bench.",
+    ],
+)
+def test_of_something_else(said: str) -> None:
+    assert values("decision", said) == []

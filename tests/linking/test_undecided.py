@@ -1,0 +1,41 @@
+"""Decisions nearly made, somebody else's, foolish, conditional or long past do not hold."""
+
+import pytest
+
+from tests.reading.said import values
+
+
+@pytest.mark.parametrize(
+    ("said", "decision"),
+    [
+        ("I was going by the label, but it's a keeper.", "keep"),
+        ("I'd keep it if I were you, and I will.", "keep"),
+        ("It may simply need a bigger pot, so I'll give it one.", "repot"),
+        ("I'll use it as a parent if the pollen's any good.", "breed"),
+        ("The wife says bin it, so I'll bin it.", "discard"),
+        ("I'd be daft to lose it.", "keep"),
+        ("I put it on the show bench.", "show"),
+    ],
+)
+def test_it_holds(said: str, decision: str) -> None:
+    assert values("decision", said) == [decision]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I was going to throw it out.",
+        "I very nearly binned it.",
+        "I can't see it making the show bench.",
+        "My wife would bin it.",
+        "They'd bin it.",
+        "I'd keep it if it had any colour.",
+        "If it does nothing by June it's for the heap.",
+        "Breeding from it would be madness.",
+        "It'd be a crime to bin it.",
+        "It went to the show and got nowhere.",
+        "It was on the heap.",
+    ],
+)
+def test_it_does_not_hold(said: str) -> None:
+    assert values("decision", said) == []
