@@ -119,7 +119,7 @@ def _clip(
     alike = [
         statement
         for x in _starting_in(likenesses, stretch.start, stretch.end)
-        if x.asserted
+        if x.asserted and x.end <= stretch.end
         for statement in _likeness(mentions, x, plant, inside)
     ]
     others = told_of_others(mentions, stretch.start, stretch.end, plant, parents, likenesses)

@@ -44,7 +44,7 @@ def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
     return found[-1] if found else None
 
 
-_NEAR_NUMBER = 4
+_NEAR_NUMBER, _FAR_NUMBER = 4, 9
 
 
 def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
@@ -53,29 +53,35 @@ def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     nouns = {"label", "tag", "stick", "ticket", "pot"}
     shown = bool({"this", "another", "whoever"} & set(head))
     comes = any(head[i : i + 2] in _COMES for i in range(len(head) - 1))
-    return (shown or comes) and not nouns & set(head)
+    stands = head[1:2] == ("one",) and head[2:3] != () and head[2] in _PLACED
+    return (shown or comes or stands) and not nouns & set(head)
+
+
+_PLACED = frozenset("in on by under at behind beside next over down up".split())
 
 
 _COMES = (("then", "comes"), ("then", "there"), ("next", "comes"), ("here", "'s"), ("here", "is"))
 
 
-def _told_soon(mentions: Mentions, at: int, leads: LeadIns, taken: set[int] | None = None) -> bool:
+def _told_soon(
+    mentions: Mentions, at: int, leads: LeadIns, taken: set[int], near: int = _NEAR_NUMBER
+) -> bool:
     """Whether a number or a shown name follows at once, in this sentence or the next words."""
     stop = mentions.talk.sentence(at)[1]
     stop = max(stop, at + 9) if not mentions.talk.punctuated else stop
     if mentions.talk.punctuated and stop - at < 8 and stop < len(mentions.talk.texts):
         stop = mentions.talk.sentence(stop)[1]
     for ref in mentions.refs_in(at, stop):
-        if taken is None or ref.start not in taken:
+        if ref.start not in taken:
             if UNSAID & mentions.scopes.habits(ref.start):
                 continue
             if leads.compared(ref.start) or leads.guessed(ref.start):
                 continue
             later = mentions.talk.sentence(ref.start)[0] > at and not mentions.talk.punctuated
-            if later and not leads.before(ref.start).shown:
+            if later and near == _NEAR_NUMBER and not leads.before(ref.start).shown:
                 continue
-            near = mentions.talk.punctuated or ref.start - at <= _NEAR_NUMBER
-            if ref.is_number and ref.cut is None and (near or leads.before(ref.start).shown):
+            close = mentions.talk.punctuated or ref.start - at <= near
+            if ref.is_number and ref.cut is None and (close or leads.before(ref.start).shown):
                 return True
             if ref.is_number and leads.before(ref.start).any:
                 return True
@@ -122,9 +128,10 @@ def unlabelled(
         recent = walk.turns[-1]
         if at - recent.said < 26 and (move is None or move.start <= recent.said):
             return None
-        if at - recent.said < _SAME_BREATH and not (move is not None and move.plain):
+        moved = move is not None and move.plain and move.start <= at
+        if at - recent.said < _SAME_BREATH and not moved:
             return None
-    if not fresh and not definite and walk.current is not None and move is None:
+    if not fresh and walk.current is not None and move is None:
         return None
     begin = leads.start_of(at, move)
     if opened and move is None and mentions.talk.punctuated:
@@ -159,6 +166,7 @@ def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | No
     return None
 
 
+_TOO_SOON = 4
 _TOLD_OF = (("that", "'s"), ("that", "is"), ("that", "was"), ("it", "'s"), ("it", "is"))
 
 
@@ -169,7 +177,7 @@ def moved_on(
     move = leads.move_at(at)
     if move is None or not move.plain or Habit.WISH in mentions.scopes.habits(at):
         return None
-    if leads.compared(at) or _told_soon(mentions, at, leads, taken):
+    if leads.compared(at) or _told_soon(mentions, at, leads, taken, _FAR_NUMBER):
         return None
     if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:
         return None
@@ -177,7 +185,7 @@ def moved_on(
         return None
     if mentions.talk.texts[at] == "its" and mentions.talk.texts[max(0, at - 2) : at] in _TOLD_OF:
         return None
-    if walk.turns and at - walk.turns[-1].said < 8:
+    if walk.turns and at - walk.turns[-1].said < _TOO_SOON:
         return None
     return Turn(
         at=leads.before(at).start,
