@@ -5,6 +5,7 @@ from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
 
 
 def place_at(mentions: Mentions, at: int) -> Found | None:
@@ -48,7 +49,12 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         and not talk.tokens[colour.end - 1].mark
     ):
         i += 1
-    if i >= len(texts) or texts[i] not in PREPOSITIONS or talk.tokens[i - 1].mark:
+    in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
+    if in_it:
+        i += 2  # "a lot of green in it, in the centre"
+    if i >= len(texts) or texts[i] not in PREPOSITIONS:
+        return None
+    if talk.tokens[i - 1].mark not in (("", COMMA) if in_it else ("",)):
         return None
     j = i + 1
     while j < len(texts) and j - i <= 4:

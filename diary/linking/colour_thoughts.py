@@ -7,7 +7,7 @@ the first, whether the first is set aside by the way the second is said.
 
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
-from diary.reading.tokens import QUERY
+from diary.reading.tokens import QUERY, Talk
 
 _NEAR, _FAR = 14, 30
 _ECHO = frozenset("well i say said it 's is or so call a that maybe not".split())
@@ -40,6 +40,8 @@ def _taken_up(mentions: Mentions, start: int, end: int) -> bool:
 def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     """ "purple, well, purple, it's more a plum", "white, or so I took it to be"."""
     talk = mentions.talk
+    if _flatly_denied(talk, first.end):
+        return True
     if mentions.vocabulary.colour_habits["doubted"].at(talk.texts, first.end) is not None:
         return True
     if second.start - first.end > _NEAR:
@@ -49,6 +51,14 @@ def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
         return False
     between = talk.texts[first.end : again[0].start]
     return (len(between) <= 6 and set(between) <= _ECHO and "well" in between) or "say" in between
+
+
+def _flatly_denied(talk: Talk, at: int) -> bool:
+    """ "Photographs pink. It isn't, it's cerise."."""
+    words = talk.texts[at : at + 4]
+    if words[1:3] != ("is", "not") or words[0] not in ("it", "she", "he", "that"):
+        return False
+    return bool(talk.tokens[at + 2].mark) or words[3:] in (("it",), ("she",), ("he",))
 
 
 def _bettered(mentions: Mentions, first: Statement, second: Statement) -> bool:

@@ -53,6 +53,7 @@ _RULES = {
     "led_in": "a colour placed on a part",
     "opening_up": "a colour of the open flower",
     "_subject": "a colour of its clause's subject",
+    "_under_heading": "a colour of the part asked about",
     "_named_before": "a colour of the part spoken of",
 }
 
@@ -164,6 +165,9 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
     i = colour.start
     while i and not talk.tokens[i - 1].mark and talk.texts[i - 1] in FRAGMENT_LEADS:
         i -= 1
+    for said in _NAMING:
+        if i >= len(said) and talk.texts[i - len(said) : i] == said:
+            i -= len(said)
     if i == 0 or talk.tokens[i - 1].mark:
         return i
     if talk.punctuated:
@@ -174,6 +178,22 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
             i -= 1
     after_part = any(p.end == i for p in mentions.parts_in(i - 3, i))
     return i if after_part and talk.texts[i] in ("a", "an", "sort", "kind") else None
+
+
+# "the top two are the colour of old port, call it burgundy"
+_NAMING = (("call", "it"), ("say",), ("i", "'d"), ("let", "'s"), ("i", "would"), ("you", "'d"))
+
+
+def _under_heading(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "The eye? Well, I'd call it cherry.": the part is asked about, the next sentence answers."""
+    talk = mentions.talk
+    sentence = talk.sentence(colour.start)[0]
+    before = talk.texts[sentence : colour.start]
+    if len(before) > FAR or {"flower", "bloom", "plant", "this", "she", "he"} & set(before):
+        return None
+    if not sentence or talk.tokens[sentence - 1].mark != QUERY:
+        return None
+    return None if mentions.parts_in(sentence, colour.start) else _bare_part(mentions, sentence)
 
 
 def _bare_part(mentions: Mentions, sentence: int) -> str | None:
@@ -226,7 +246,16 @@ def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
     if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
         return None
     lead = talk.texts[sentence : first.start]
-    if len(lead) > 3 or not set(lead) <= THE | _SHOWING | {"and", "so", "well", "oh", "a", "big"}:
+    if len(lead) > 3 or not set(lead) <= THE | _SHOWING | {
+        "and",
+        "so",
+        "well",
+        "oh",
+        "a",
+        "big",
+        "two",
+        "three",
+    }:
         return None
     if mentions.colours_in(sentence, before):
         return None
@@ -250,7 +279,8 @@ def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
     if mentions.colours_in(start, before):
         return None
     parts = mentions.parts_in(start, before)
-    if not parts or parts[0].label not in INNER:
+    parts = tuple(p for p in parts if p.label in INNER)
+    if not parts:
         return None
     lead = talk.texts[start : parts[0].start]
     if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
@@ -264,4 +294,4 @@ def _part_at(mentions: Mentions, at: int) -> Found | None:
     return part if part is not None and is_of_plant(mentions, part) else None
 
 
-_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before)
+_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before, _under_heading)

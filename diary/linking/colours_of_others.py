@@ -1,5 +1,6 @@
 """Colours that are not the plant's: of a thing, of a smell, only compared with, only approached."""
 
+from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.tokens import QUERY, STOP
@@ -27,6 +28,8 @@ def _smelt(mentions: Mentions, colour: ColourHeard) -> bool:
     start, stop = talk.sentence(colour.start)
     if not talk.punctuated:
         start, stop = max(0, colour.start - _NOSE_REACH), min(len(talk.texts), colour.end + 6)
+    if talk.texts[colour.end : colour.end + 1] in (("colour",), ("color",), ("coloured",)):
+        return False
     nose = mentions.vocabulary.colour_habits["nose"].find(talk.texts, start, stop)
     return any(not _seen_again(mentions, n.end, colour.start) for n in nose)
 
@@ -50,7 +53,11 @@ def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
     talk, i = mentions.talk, colour.end
     if i >= len(talk.texts) or talk.tokens[i - 1].mark:
         return False
-    return talk.texts[i] in mentions.vocabulary.things
+    things = mentions.vocabulary.things
+    if talk.texts[i] in things or talk.tokens[i].mark:
+        return talk.texts[i] in things
+    unknown = talk.texts[i] not in mentions.vocabulary.said_of_colours  # "yellow sticky traps"
+    return unknown and talk.texts[i + 1 : i + 2] != () and talk.texts[i + 1] in things
 
 
 def _thing_before(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -68,8 +75,12 @@ def _thing_before(mentions: Mentions, colour: ColourHeard) -> bool:
 def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "somebody grows a blue one", "the big red one"; not "it's a blue one"."""
     talk = mentions.talk
-    if talk.tokens[colour.end - 1].mark or talk.texts[colour.end : colour.end + 1] not in _ONES:
+    one = talk.texts[colour.end : colour.end + 1]
+    if talk.tokens[colour.end - 1].mark or one not in _ONES + _FELLOWS:
         return False
+    if one in _FELLOWS:
+        lead = talk.texts[max(0, colour.start - 3) : colour.start]
+        return bool({"yon", "that", "those"} & set(lead)) and not {"'s", "is"} & set(lead)
     before = talk.texts[talk.clause(colour.start)[0] : colour.start]
     shown = bool(before) and bool(_SHOWN & set(before))
     return bool(before) and not (shown and "the" not in before and "those" not in before)
@@ -101,6 +112,7 @@ def _some_object(mentions: Mentions, colour: ColourHeard) -> bool:
 
 _OF_NOUNS = tuple((w,) for w in "of on in over to from at through under round by into".split())
 _QUALIFYING = frozenset("big little small old great long thick thin sort kind of".split())
+_FELLOWS = tuple((w,) for w in "thing fella lad lass girl plant seedling".split())
 _ONES = (("one",), ("ones",))
 _SHOWN = frozenset({"it", "this", "that", "'s", "is", "here"})
 
@@ -173,6 +185,28 @@ def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
+def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the green edge of the bench", "that whitish bloom on the leaf"."""
+    if mentions.talk.tokens[colour.end - 1].mark:
+        return False
+    parts = mentions.parts_in(colour.end, colour.end + 1)
+    return bool(parts) and not is_of_plant(mentions, parts[0])
+
+
+def _crossed(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "I crossed a red with a white"; not "out of a good home, and it's white"."""
+    talk = mentions.talk
+    start = max(talk.clause(colour.start)[0], colour.start - 9)
+    before = talk.texts[colour.start - 1 : colour.start]
+    article = before in (("a",), ("an",), ("my",), ("the",), ("two",), ("good",), ("any",))
+    if not article or mentions.parts_in(colour.end, colour.end + 2):
+        return False
+    crossing = mentions.vocabulary.colour_habits["crossing"].find(talk.texts, start, colour.start)
+    return any(
+        not {"it", "this", "got", "came"} & set(talk.texts[c.end : colour.start]) for c in crossing
+    )
+
+
 def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "she's pink herself and this has come magenta": the first is of another plant."""
     talk = mentions.talk
@@ -220,6 +254,8 @@ def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
 
 _HABITS = (
     _another_than_this,
+    _crossed,
+    _no_part_of_it,
     _in_a_name,
     _sickly,
     _of_a_kind,

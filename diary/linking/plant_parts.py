@@ -40,6 +40,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
     ):
         return False
     before = texts[max(0, part.start - 2) : part.start]
+    if part.label == "bloom" and rest[:1] == ("on",) and {"leaf", "leaves", "stem"} & set(rest[1:]):
+        return False  # the wax that rubs off
     if part.label == "flush" and texts[part.start] == "blush":
         return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
     if part.label == "eye":

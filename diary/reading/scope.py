@@ -10,7 +10,7 @@ from enum import Enum
 
 from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
-from diary.reading.tokens import QUERY, STOP, Talk
+from diary.reading.tokens import COMMA, QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
 
 
@@ -117,9 +117,7 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         for i in range(cue.end, stop):
             text = talk.texts[i]
             following = talk.texts[i + 1] if i + 1 < len(talk.texts) else ""
-            if (
-                i > cue.end and talk.texts[i - 1 : i + 1] in (("at", "all"), ("speak", "of"))
-            ) or text in _WHATEVER:
+            if (i > cue.end and talk.texts[i - 1 : i + 1] in _ROUNDED) or text in _WHATEVER:
                 stop = i + 1
                 break
             if (
@@ -145,6 +143,7 @@ def _tag(talk: Talk, cue: Found) -> bool:
 
 _TAG_VERBS = tuple((v,) for v in "is has does was did would are have do could will can".split())
 _TAG_SUBJECTS = tuple((w,) for w in "it he she they you we i".split())
+_ROUNDED = (("at", "all"), ("speak", "of"), ("on", "it"), ("in", "it"), ("about", "it"))
 _WHATEVER = frozenset({"whatever", "whatsoever", "anywhere"})
 
 
@@ -189,9 +188,18 @@ def wishes(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
 def hearsay(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
     """ "people tell me it's like ..."; holds to the end of the sentence or to a "but"."""
     return [
-        Scope(Habit.REPORTED, cue.start, _to_turning(talk, cue.end), cue.start)
+        Scope(Habit.REPORTED, cue.start, _to_now(talk, cue), cue.start)
         for cue in cues(talk, vocabulary, "reported")
     ]
+
+
+def _to_now(talk: Talk, cue: Found) -> int:
+    """ "I said lavender on the day it opened; now it's lilac": my own word of then ends there."""
+    stop = _to_turning(talk, cue.end)
+    if talk.texts[cue.start] != "i" or not talk.punctuated:
+        return stop
+    commas = (i + 1 for i in range(cue.end, stop) if talk.tokens[i].mark == COMMA)
+    return next(commas, stop)
 
 
 def _to_turning(talk: Talk, start: int) -> int:

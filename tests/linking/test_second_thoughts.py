@@ -38,6 +38,8 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("It's a plum, isn't it, a deep plum.", {"bloom deep plum"}),
         ("he says it's red i say it's cerise", {"bloom cerise"}),
         ("You'd think it was white until you look, and then it's cream.", {"bloom cream"}),
+        ("Photographs pink. It isn't, it's cerise.", {"bloom cerise"}),
+        ("I said lavender on the day it opened, now it's lilac.", {"bloom lilac"}),
         ("With a yellow edge, or rather gold.", {"edge gold"}),
         (
             "The throat is white, or so I took it to be last night, but no doubt it's cream.",
