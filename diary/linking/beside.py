@@ -136,6 +136,9 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     if after and after[0] in _BLOCK_SIZE and not mentions.talk.tokens[f.end - 1].mark:
         return False
     linked = {"is", "are", "'s", "'re", "was"} & set(words)
+    if not words:  # "I'd call those flowers enormous"
+        before = mentions.talk.texts[max(0, noun - 3) : noun]
+        return bool({"call", "calling", "find", "found", "consider"} & set(before))
     return bool(linked) and all(
         w in _LINKS or w.endswith("ly") or w in ("single", "double", "semi", "flat", "round")
         for w in words

@@ -17,14 +17,15 @@ _FILL = frozenset(
     "i make it count counted counting there are is 's 've got only just the about say um er uh "
     "for me on this that one them all told in total today now have look up well let see and oh "
     "so hang going to you her him we had a what not many lots few plenty then right here call "
-    "at most masses of sixty? love yes aye".split()
+    "at most masses of love yes aye can see everywhere all over loads".split()
 )
-_TELLS = frozenset({"count", "counted", "counting", "make"})
+_TELLS = frozenset({"count", "counted", "counting", "make", "see"})
 _GOES_ON = frozenset(
     "i of on open out all in so and at if now but with already showing coming it still left "
     "there today or to behind this".split()
 )
-_OUT = frozenset({"open", "out", "showing", "showed", "up"})
+_LOST = frozenset({"lost", "died", "rotted", "failed", "dropped"})
+_LEFT = (("that", "'s"), ("left", "with"), ("down", "to"), ("that", "leaves"), ("is", "now"))
 
 
 def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
@@ -109,3 +110,19 @@ def _last_of(mentions: Mentions, noun: Found, at: int) -> bool:
     """Whether nothing else that could be "them" is named between."""
     between = mentions.vocabulary.subjects.find(mentions.talk.texts, noun.end, at)
     return not [f for f in between if f.label != "nothing"]
+
+
+def left_of(mentions: Mentions, noun: Found, amount: Quantity) -> Quantity | None:
+    """ "I took nine cuttings off it and lost two, so that's seven": what is left counts too."""
+    texts = mentions.talk.texts
+    stop = min(len(texts), max(noun.end, amount.end) + _THEM_REACH)
+    lost = next((i for i in range(noun.end, stop) if texts[i] in _LOST), None)
+    if lost is None:
+        return None
+    for at in range(lost, stop):
+        left = quantity(texts, at)
+        if left is None or left.value >= amount.value:
+            continue
+        if texts[at - 2 : at] in _LEFT or texts[at - 1 : at] in (("leaves",), ("leaving",)):
+            return left
+    return None

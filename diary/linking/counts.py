@@ -4,7 +4,7 @@
 Cuttings that are only wanted are a decision, no count; petals, pots and people are none.
 """
 
-from diary.linking.counted_later import counted_after, counted_of_them
+from diary.linking.counted_later import counted_after, counted_of_them, left_of
 from diary.linking.seeds_told import find_seeds
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
@@ -38,6 +38,8 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
             uncounted.append(noun)
         elif _holds(mentions, noun, amount):
             found.append(_count(noun, amount))
+            left = left_of(mentions, noun, amount)
+            found += [_count(noun, left)] if left is not None else []
     for noun, amount in counted_of_them(mentions, uncounted, nouns):
         if _holds(mentions, noun, amount):
             found.append(_count(noun, amount))
@@ -58,7 +60,7 @@ def _count(noun: Found, amount: Quantity) -> Statement:
         value=int(amount.value),
         unit="count",
         start=amount.start,  # not the noun's: "not many buds, only the three"
-        end=max(amount.end, noun.end),
+        end=max(amount.end, noun.end) if amount.start <= noun.end + 1 else amount.end,
         rule="a number of things counted",
         score=0.93,
     )

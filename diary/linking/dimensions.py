@@ -56,8 +56,20 @@ def _rises(mentions: Mentions, length: Length) -> tuple[str, int] | None:
     return None
 
 
+_COMPARATIVES = {
+    "taller": "tall",
+    "higher": "tall",
+    "wider": "across",
+    "broader": "across",
+    "longer": "long",
+}
+
+
 def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
     talk = mentions.talk
+    for i in range(max(0, length.start - 4), length.start - 1):
+        if talk.texts[i] in _COMPARATIVES and talk.texts[i + 1] == "than":
+            return _COMPARATIVES[talk.texts[i]], length.end  # "no taller than twenty"
     low = talk.sentence(length.start)[0]
     start = max(low, length.start - _LOOK_BACK)
     found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)

@@ -43,7 +43,7 @@ def _score(m: Measured) -> float:
 def _statement(mentions: Mentions, m: Measured) -> Statement:
     return Statement(
         trait=m.trait,
-        value=round(m.length.mm, 1),
+        value=round(m.length.mm + 1e-6, 1),
         unit="mm",
         start=m.length.start,
         end=max(m.length.end, m.dimension_end),

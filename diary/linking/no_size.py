@@ -116,6 +116,7 @@ def _limit(mentions: Mentions, length: Length) -> bool:
     """ "the class says no more than fifteen centimetres", "when I want thirty-eight"."""
     talk = mentions.talk
     low = max(talk.clause(length.start)[0], length.start - 9)
+    low = max([low, *(x.end for x in mentions.lengths_in(low, length.start))])
     return bool(mentions.vocabulary.size_limits.find(talk.texts, low, length.start))
 
 

@@ -57,6 +57,7 @@ def told_of_others(
             found |= set(range(begin, _until_back(mentions, begin, end)))
     for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
         clause = talk.clause(cue.start)[0]
+        clause = max([clause, *(r.end for r in mentions.refs_in(clause, cue.start))])
         if (
             cue.start - clause <= 1
             and talk.texts[cue.end : cue.end + 1]

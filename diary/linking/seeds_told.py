@@ -34,11 +34,18 @@ def find_seeds(mentions: Mentions) -> list[Statement]:
     for amount in _amounts(mentions):
         if mentions.scopes.habits(amount.start) & _UNSAID:
             continue
-        if _came_up(mentions, amount):
+        if _came_up(mentions, amount) or _got(mentions, amount, found):
             found.append(_told(mentions, GERMINATED, amount))
         elif _was_sown(mentions, amount):
             found.append(_told(mentions, SOWN, amount))
     return [*_settled(mentions, found), *_whole_lot(mentions, found)]
+
+
+def _got(mentions: Mentions, amount: Quantity, found: list[Statement]) -> bool:
+    """ "I planted forty and only got six": a number got, right after a number sown."""
+    sown = [s for s in found if s.trait == SOWN and amount.start - s.end <= _SECOND_THOUGHT]
+    got = _precedes(mentions, amount, mentions.vocabulary.germinated_before)
+    return bool(sown) and got is not None and _ends(mentions, amount.end)
 
 
 def _told(mentions: Mentions, trait: str, amount: Quantity) -> Statement:
@@ -124,13 +131,19 @@ def _came_up(mentions: Mentions, amount: Quantity) -> bool:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     of_whole = talk.texts[max(0, amount.start - 2) : amount.start]
     part = of_whole[-1:] == ("of",) or of_whole in (("of", "the"), ("of", "those"))
+    cue = _follows(mentions, amount, vocabulary.germinated)
+    if part and cue is not None and _whole_after(mentions, cue, amount):
+        return True  # "one of five that came up from eighteen seeds"
     if part or talk.texts[amount.start - 1 : amount.start] == ("from",):
+        return False
+    inner = quantity(talk.texts, amount.end + 1)
+    if cue is not None and inner is not None and _whole_after(mentions, cue, inner):
         return False
     if _out_of(mentions, amount):
         return True
-    cue = _follows(mentions, amount, vocabulary.germinated)
     if cue is not None and not _heads_the_next(mentions, amount, cue):
-        return not _pointed_at(mentions, amount)
+        bare = talk.texts[cue.start : cue.end] == ("came",)
+        return not _pointed_at(mentions, amount) and (not bare or _ends(mentions, cue.end))
     if _pointed_at(mentions, amount):
         return False
     if _precedes(mentions, amount, vocabulary.germinated_before) is None:
@@ -140,6 +153,15 @@ def _came_up(mentions: Mentions, amount: Quantity) -> bool:
         _ends(mentions, amount.end)
         and talk.texts[amount.start - 1] not in ("got", "had", "with", "me", "to", "of")
     )
+
+
+def _whole_after(mentions: Mentions, cue: Found, part: Quantity) -> bool:
+    texts = mentions.talk.texts
+    at = cue.end
+    while texts[at : at + 1] and texts[at] in ("from", "out", "of", "the"):
+        at += 1
+    whole = quantity(texts, at) if at > cue.end else None
+    return whole is not None and whole.value > part.value
 
 
 def _heads_the_next(mentions: Mentions, amount: Quantity, cue: Found) -> bool:

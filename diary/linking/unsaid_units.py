@@ -146,11 +146,13 @@ def _no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     if talk.punctuated:
         return False
-    things = (vocabulary.counted, vocabulary.other_units, vocabulary.germinated)
-    following = range(amount.end, min(amount.end + 3, len(talk.texts)))
-    return amount.value != int(amount.value) or not any(
-        book.at(talk.texts, i) for book in things for i in following
-    )
+    if amount.value != int(amount.value):
+        return True
+    if any(
+        book.at(talk.texts, amount.end) for book in (vocabulary.other_units, vocabulary.germinated)
+    ):
+        return False
+    return not any(vocabulary.counted.at(talk.texts, amount.end + k) for k in range(3))
 
 
 def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:

@@ -112,6 +112,10 @@ def quantity(texts: Sequence[str], at: int) -> Quantity | None:
         return Quantity(at, at + 3, 6)
     if tuple(texts[at : at + 2]) == ("a", "dozen"):
         return Quantity(at, at + 2, 12)
+    if texts[at] == "dozen":
+        return Quantity(at, at + 1, 12)
+    if tuple(texts[at : at + 3]) == ("a", "pair", "of"):
+        return Quantity(at, at + 3, 2)
     if tuple(texts[at : at + 2]) == ("a", "couple"):
         end = at + 3 if at + 2 < len(texts) and texts[at + 2] == "of" else at + 2
         return Quantity(at, end, 2)

@@ -343,6 +343,10 @@ def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             stop = talk.clause(stop)[1]  # the object was split off by a pseudo boundary
         if not talk.punctuated:
             stop = min(stop, cue.end + 4)
+            if not {"if", "whether", "many"} & set(talk.texts[cue.start : stop]):
+                # "never wrote down the pollen 6 seeds i put in"
+                later = range(cue.end + 2, stop)
+                stop = next((i for i in later if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.NOT_RECALLED, start, stop, cue.start))
     return found
 

@@ -53,6 +53,7 @@ def test_not_of_this_plant_now(said: str, trait: str) -> None:
         ("Big double, the guts of thirteen centimetres.", ["large"]),
         ("The bloom's only three inches, so call it a small one.", ["small"]),
         ("The blooms are absolutely vast.", ["large"]),
+        ("I'd call those flowers enormous.", ["large"]),
         ("The truss is a good size.", []),
         ("It's a big one, thirty centimetres tall.", []),
     ],

@@ -58,6 +58,7 @@ def test_what_is_not_counted(said: str) -> None:
         ("It's full of buds, there's fourteen of them.", {"count_buds": 14}),
         ("Two cuttings struck off it yesterday.", {"count_cuttings": 2}),
         ("I took five tips off it.", {"count_cuttings": 5}),
+        ("Four of the trusses are out.", {"count_heads": 4}),
         ("Three new growths from the soil.", {"count_shoots": 3}),
     ],
 )
@@ -73,6 +74,9 @@ def test_the_number_may_stand_after_its_noun(said: str, expected: dict[str, int]
         ("Eleven seed in. Four up.", 11, 4),
         ("Sown, twelve; up, five.", 12, 5),
         ("Of the twenty seeds I put in, half a dozen showed.", 20, 6),
+        ("Only four ever showed from the dozen I sowed.", 12, 4),
+        ("It was one of five that came up from eighteen seeds.", 18, 5),
+        ("I planted forty and only got six.", 40, 6),
         ("I put in seven of that cross and every one of them came up.", 7, 7),
         ("We put in twenty-five seeds and got thirteen seedlings.", 25, 13),
     ],

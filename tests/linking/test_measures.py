@@ -100,6 +100,7 @@ def test_coins_as_sizes(said: str, mm: float) -> None:
         ("It's ten inches up and a foot across.", "plant_height", 254),
         ("The plant is thirty by forty-five centimetres.", "plant_height", 300),
         ("The plant is thirty by forty-five centimetres.", "plant_spread", 450),
+        ("All that from a plant no taller than twenty centimetres.", "plant_height", 200),
         ("It stops at nine inches, does this.", "plant_height", 228.6),
         ("Every pip on it is thirty-two millimetres.", "bloom_diameter", 32),
         ("Six centimetres; on the callipers it's sixty-three millimetres.", "bloom_diameter", 63),
