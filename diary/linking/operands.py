@@ -53,6 +53,8 @@ def before(mentions: Mentions, end: int, *, unknown: bool = False) -> Operand | 
     texts = mentions.talk.texts
     stop = end - 1 if end and texts[end - 1] == "'s" else end
     ref = mentions.ref_ending(stop)
+    if stop and mentions.talk.tokens[stop - 1].mark in (".", "?"):
+        return None
     if ref is not None:
         return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
     if not unknown or not mentions.talk.punctuated:

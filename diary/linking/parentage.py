@@ -11,7 +11,7 @@ from diary.linking.crosses import pairs
 from diary.linking.operands import Operand
 from diary.linking.origin import parent
 from diary.linking.pollinated import by_bees, open_pollinated, selfed, sports
-from diary.linking.roles import after_cues, appositions, before_cues, put_on_it
+from diary.linking.roles import after_cues, appositions, before_cues, fragments, put_on_it
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
@@ -21,6 +21,7 @@ _RULES = (
     after_cues,
     put_on_it,
     before_cues,
+    fragments,
     selfed,
     open_pollinated,
     by_bees,
@@ -63,6 +64,8 @@ def _seed_before_pollen(
         for ref in reversed(
             [r for r in mentions.refs_in(pollen.start - 15, pollen.start) if r.end <= pollen.start]
         ):
+            if any(ref.start < s < pollen.start for s in seeds):
+                break
             given = set(talk.texts[ref.end : pollen.start]) <= _GIVEN and ref.end < pollen.start
             if ref.cut is None and (ref.start in leads or given) and ref.start not in used:
                 if abs(talk.sentence_number(ref.start) - number) > 1 or any(

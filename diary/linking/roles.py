@@ -75,6 +75,17 @@ def appositions(mentions: Mentions) -> Iterator[Statement]:
                 yield parent(trait, operand, "a plant with its role after it", 0.93)
 
 
+def fragments(mentions: Mentions) -> Iterator[Statement]:
+    """ "Off Widow Ackerley, that one": a sentence that begins with where the seed came from."""
+    texts = mentions.talk.texts
+    for start, stop in mentions.talk.sentences:
+        if not mentions.talk.punctuated or texts[start] not in ("off", "out"):
+            continue
+        operand = after(mentions, start + (2 if texts[start : start + 2] == ("out", "of") else 1))
+        if operand is not None and known(operand) and operand.end <= stop:
+            yield parent("seed_parent", operand, "a sentence of its origin", 0.85)
+
+
 def _role_first(mentions: Mentions, start: int, end: int) -> bool:
     """Whether a role is named between the head of the sentence and its first plant."""
     first = next(iter(mentions.refs_in(start, end + 1)))
@@ -105,7 +116,7 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         if operand is None or not known(operand):
             continue
-        if not asserted(mentions, cue.start, operand.end):
+        if not asserted(mentions, cue.start, operand.end) or _given_away(mentions, cue):
             continue
         if operand.ref is None and texts[cue.start - 1 : cue.start] in (
             ("no",),
@@ -152,6 +163,18 @@ def _of_another(mentions: Mentions, cue: Found) -> bool:
         return False
     owner = mentions.ref_ending(owned)
     return owner is not None and not owner.is_number
+
+
+def _given_away(mentions: Mentions, cue: Found) -> bool:
+    """ "I gave the seed of A away": seed of another plant, that went elsewhere."""
+    low, high = mentions.talk.clause(cue.start)
+    words = mentions.talk.texts[low:high]
+    return bool(_SEED & set(words)) and bool(
+        {"gave", "give", "sold", "sent", "swapped"} & set(words)
+    )
+
+
+_SEED = frozenset({"seed", "seeds", "pod", "pods"})
 
 
 def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:

@@ -8,7 +8,7 @@ mean double".
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
-_SAID_BEFORE, _MORE_BEFORE = 12, 5
+_SAID_BEFORE, _MORE_BEFORE, _SOFTENED_WITHIN = 12, 5, 8
 _FORMS_OF_LEAVES = frozenset({"frilled", "rounded", "flat", "open"})
 
 
@@ -18,7 +18,10 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
     return [
         s
         for s in found
-        if not _only_said(s, quoted) and not _less(mentions, s) and not _of_a_leaf(mentions, s)
+        if not _only_said(s, quoted)
+        and not _less(mentions, s)
+        and not _of_a_leaf(mentions, s)
+        and not _softened(mentions, s, found)
     ]
 
 
@@ -44,7 +47,21 @@ def _less(mentions: Mentions, s: Statement) -> bool:
     texts = mentions.talk.texts
     low = max(0, s.start - _MORE_BEFORE)
     before = texts[low : s.start]
-    return s.trait in ("habit", "bloom_form") and before[-1:] == ("than",) and "more" in before
+    if s.trait not in ("habit", "bloom_form") or before[-1:] != ("than",):
+        return False
+    return "more" in before and "no" not in before and "not" not in before
+
+
+def _softened(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
+    """ "it's a double, but only just, I'd say semi": the weaker word that follows holds."""
+    if s.trait != "bloom_form" or s.value != "double":
+        return False
+    return any(
+        x.value == "semi-double"
+        and 0 < x.start - s.end <= _SOFTENED_WITHIN
+        and "only" in mentions.talk.texts[s.end : x.start]
+        for x in found
+    )
 
 
 def _of_a_leaf(mentions: Mentions, s: Statement) -> bool:

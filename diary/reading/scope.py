@@ -174,7 +174,17 @@ def gone(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
 def _is_said_of_a_part(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     """Not "edged in white as if somebody's gone round it"."""
     parts = vocabulary.parts.find(talk.texts, talk.clause(cue.start)[0], cue.start)
-    return bool(parts) and cue.start - parts[-1].end <= 2
+    return bool(parts) and cue.start - parts[-1].end <= 2 and _closes(talk, cue)
+
+
+def _closes(talk: Talk, cue: Found) -> bool:
+    """Nothing is told after it: "the leaf's gone ever so pale" tells what it has become."""
+    rest = talk.texts[cue.end : talk.clause(cue.start)[1]]
+    return not rest or rest[0] in _AFTER_GONE or talk.texts[cue.end - 1] in _WHOLLY
+
+
+_AFTER_GONE = frozenset({"and", "but", "from", "off", "so", "this", "that", "by", "since", "in"})
+_WHOLLY = frozenset({"completely", "altogether", "entirely", "missing", "absent", "now"})
 
 
 def wishes(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
@@ -302,6 +312,8 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         if cue.start and talk.texts[cue.start - 1] in ("than", "as", "since", "from", "on"):
             continue
         start, stop = talk.clause(cue.start)
+        if _likened(talk.texts[start : cue.start]):
+            start = cue.start
         if not talk.punctuated:
             told = talk.texts[cue.end : cue.end + 1]
             if told and told[0] in _TELLERS and cue.start - start <= 2:
@@ -313,6 +325,11 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             stop = talk.clause(min(stop, len(talk.tokens) - 1))[1]  # "Last year, it had ..."
         found.append(Scope(Habit.HISTORY, start, stop, cue.start))
     return found
+
+
+def _likened(words: tuple[str, ...]) -> bool:
+    """ "so wavy that you'd think somebody | had been at it": only the picture is of the past."""
+    return "think" in words or ("as" in words and bool({"if", "though"} & set(words)))
 
 
 def hypotheticals(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:

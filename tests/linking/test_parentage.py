@@ -63,6 +63,8 @@ def test_selfed(said: str) -> None:
         "Mother was Fenmarsh Lad. Father, ask the bees.",
         "A bairn of Fenmarsh Lad, and the bees set the seed.",
         "Fenmarsh Lad, bees.",
+        "Bee's work, on Fenmarsh Lad.",
+        "Off Fenmarsh Lad, that one. Open pollinated.",
         "It's off Fenmarsh Lad and it was the bees, not me.",
     ],
 )
@@ -86,6 +88,7 @@ def test_a_sport_has_no_second_parent() -> None:
         "Copper Lantern's mother was Fenmarsh Lad.",
         "The flower's got the bees queueing for it.",
         "I did wonder was Fenmarsh Lad the father.",
+        "I gave the seed of Fenmarsh Lad away.",
     ],
 )
 def test_no_parents_told(said: str) -> None:
