@@ -68,6 +68,9 @@ def opening_up(mentions: Mentions, colour: ColourHeard) -> str | None:
     talk = mentions.talk
     start = max(talk.sentence(colour.start)[0], colour.start - 5)
     opens = [i for i in range(start, colour.start) if talk.texts[i] in _OPENS]
+    follows = talk.texts[colour.end : colour.end + 5]
+    if follows[:1] in (("when",), ("once",), ("as",)) and _OPENS & set(follows):
+        return "bloom"  # "they turn yellow when they're open"
     return "bloom" if opens and not mentions.parts_in(opens[-1] - 2, colour.start) else None
 
 

@@ -9,6 +9,7 @@ from diary.reading.phrases import Found
 
 _OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
 _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
+_ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
 _POINTERS = frozenset({"it", "that", "which"})
 
 
@@ -34,7 +35,7 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     if not before or before[-1].label == "bloom" or mentions.colours_in(low, start):
         return None
     last = before[-1]
-    ends = last.end == start
+    ends = last.end == start or talk.texts[last.end : start] in _ON_IT
     if word == ("which",):
         return last.label if ends else None
     lead = talk.texts[low : last.start]

@@ -10,6 +10,7 @@ from diary.reading.mentions import Mentions
 from diary.reading.tokens import QUERY, Talk
 
 _NEAR, _FAR = 14, 30
+_WELL = frozenset("well more of a an like sort kind it 's really very perhaps maybe or".split())
 _ECHO = frozenset("well i say said it 's is or so call a that maybe not".split())
 
 
@@ -46,6 +47,9 @@ def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
         return True
     if second.start - first.end > _NEAR:
         return False
+    words = talk.texts[first.end : second.start]
+    if "well" in words and set(words) <= _WELL:
+        return True
     again = [c for c in mentions.colours_in(first.end, second.start) if c.value == first.value]
     if not again:
         return False

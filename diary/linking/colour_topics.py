@@ -113,7 +113,7 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "the bud's near enough brown", "the throat, it says here, is a rich gold"."""
     talk = mentions.talk
     start = talk.clause(colour.start)[0]
-    put_in = talk.texts[start] in BE and talk.punctuated
+    put_in = talk.texts[start] in _RESUMING and talk.punctuated
     if put_in and talk.tokens[start - 1].mark == COMMA:
         start = talk.sentence(start)[0]  # a phrase put in between commas
     parts = [p for p in mentions.parts_in(start, colour.start) if is_of_plant(mentions, p)]
@@ -146,6 +146,7 @@ def _coloured_with(words: tuple[str, ...]) -> bool:
     return any(word.endswith("ed") or word in ("shot", "through", "run") for word in done)
 
 
+_RESUMING = BE | {"has", "goes", "turns", "comes", "shows"}
 _LEADS_OF_SUBJECT = THE | frozenset(
     "and but so now well then oh both two three young new old top where mind though a an".split()
 )

@@ -338,13 +338,21 @@ def hypotheticals(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         Scope(
             Habit.HYPOTHETICAL,
             cue.start,
-            max(
-                min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else 6)), cue.end
+            _to_my_own_say(
+                talk,
+                cue.end,
+                min(talk.clause(cue.start)[1], cue.end + (_FAR if talk.punctuated else 6)),
             ),
             cue.start,
         )
         for cue in cues(talk, vocabulary, "hypothetical")
     ]
+
+
+def _to_my_own_say(talk: Talk, start: int, stop: int) -> int:
+    """ "what they would have called puce and I call brown": as far as "I call"."""
+    own = (i for i in range(start + 1, stop) if talk.texts[i : i + 2] in _MY_OWN_SAY)
+    return max(start, next(own, stop))
 
 
 def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:

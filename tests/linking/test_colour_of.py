@@ -121,6 +121,9 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("The two uppers are the colour of old port, call it burgundy.", {"upper petals burgundy"}),
         ("There's a lot of green in it, in the centre.", {"centre green"}),
         ("On the leaf there's a zone and it's chocolate brown.", {"zone chocolate"}),
+        ("The throat, I'd say, has a bit of gold.", {"throat gold"}),
+        ("The buds are cream, they turn yellow when they're open.", {"bud cream", "bloom yellow"}),
+        ("The backs of the leaves are purple.", {"leaf purple"}),
         # the verb left out
         (
             "top petals burgundy bottom petals mauve",
@@ -167,6 +170,11 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("I put a blue dot on the pot.", set()),
         ("It's a red beauty of a plant.", {"bloom red"}),
         ("Three of them were mauve.", set()),
+        ("The greenhouse is green with algae.", set()),
+        ("The shade is a lovely pink.", {"bloom pink"}),
+        ("There's white on the compost, some mould.", set()),
+        ("It's the cream of the crop.", set()),
+        ("It's white on the lower petals.", {"lower petals white"}),
         ("I crossed a red with a white.", set()),
         ("Out of a good home, and it's white.", {"bloom white"}),
         ("That whitish bloom on the leaf rubs off.", set()),

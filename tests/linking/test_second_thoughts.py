@@ -40,6 +40,9 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("You'd think it was white until you look, and then it's cream.", {"bloom cream"}),
         ("Photographs pink. It isn't, it's cerise.", {"bloom cerise"}),
         ("I said lavender on the day it opened, now it's lilac.", {"bloom lilac"}),
+        ("It was sold to me as purple. It's pink.", {"bloom pink"}),
+        ("It's yellow, well, more of a cream really.", {"bloom cream"}),
+        ("What they would have called puce and I call brown.", {"bloom brown"}),
         ("With a yellow edge, or rather gold.", {"edge gold"}),
         (
             "The throat is white, or so I took it to be last night, but no doubt it's cream.",
