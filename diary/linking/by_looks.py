@@ -32,6 +32,7 @@ _GOVERNING = frozenset(
 )
 _NOT_AFTER = frozenset("behind beside after before next or who which".split())
 _SOON = 3  # "this is 23-11, that spotty one": still the same breath
+_RETURNS = frozenset({"back", "more", "word", "again", "return", "returning", "revisit"})
 _MOST = 6  # words between "the" and "one"
 _AFTER = 9  # words after it that may still point: "with the snapped label"
 _ALIKE = 4  # letters that "spotty" and "spots" share
@@ -58,13 +59,19 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     talk = mentions.talk
     stop = talk.sentence(at)[1]
     if talk.texts[at] in _PERSONS:
-        end = at + 1
+        end, returning = at + 1, False
         if talk.texts[end : end + 1] not in (("with",), ("without",)):
             return None
     else:
         reach = range(at + 1, min(at + 2 + _MOST, stop))
         end = next((i for i in reach if talk.texts[i] in _HEADS or talk.texts[i] == "again"), -1)
         end += 1
+        returning = any(
+            f.end in (at, at + 1) and _RETURNS & set(talk.texts[f.start : f.end])
+            for f in mentions.cue("return", at - 7, at + 1)
+        )
+        if end == 0 and returning:
+            end = at + 2  # "one more word on the apricot"
         if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):
             return None
         if talk.texts[end - 1] == "pot" and talk.texts[end : end + 1] in (("one",), ("plant",)):
@@ -73,7 +80,7 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         return None
     if any(r.is_number and r.cut is None for r in mentions.refs_in(at, end + _AFTER)):
         return None
-    again = "again" in talk.texts[end - 1 : end + 2]
+    again = returning or "again" in talk.texts[end - 1 : end + 2]
     before = talk.texts[max(0, at - 2) : at]
     governed = before[-1:] != () and before[-1] in _GOVERNING and not again
     if governed or (not again and talk.punctuated and not _heads(mentions, at)):

@@ -77,6 +77,45 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
 
 
+_ACTS = frozenset(
+    "likes like liked prefer prefers loves love hates beat beats shaded shades crowded crowds "
+    "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "
+    "killed lost hid hides hiding resembles matches suits envy miss remember outshines "
+    "outlasts outlasted knocks leaves touching crowding shading copies copied rivals".split()
+)
+_OBJECTS = frozenset({"it", "this", "him", "her", "them", "that"})
+_DONE = frozenset("dead dealt done finished sorted gone over seen".split())
+
+
+def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "my wife likes 23-18 better", "23-18 beats it hands down", "the trouble 23-18 had".
+
+    Not "hand me 23-18", "23-18 beats the lot".
+    """
+    talk, at = mentions.talk, ref.start
+    rest = talk.texts[ref.end : ref.end + 2]
+    if talk.texts[max(0, at - 2) : at] == ("that", "'s") and rest[:1] and rest[0] in _DONE:
+        return True  # "that's 23-18 dealt with"
+    if lead.came_back or lead.moved:
+        return False
+    trailing = rest[:1] in (("had",), ("did",)) or (
+        rest in (("was", "in"), ("is", "in"), ("was", "on"), ("came", "in"))
+    )
+    within = not lead.at_head and not lead.any and at > 0
+    if within and trailing and not talk.tokens[at - 1].mark:
+        return True
+    if lead.presented:
+        return False
+    if len(rest) == 2 and rest[0] in _ACTS and rest[1] in _OBJECTS:
+        return True
+    while at > 0 and talk.texts[at - 1] in _OWN:
+        at -= 1
+    before = talk.texts[at - 1 : at]
+    if before in (("out",), ("off",), ("over",)) and at > 1:
+        before = talk.texts[at - 2 : at - 1]  # "it shaded out 23-18"
+    return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
+
+
 def not_here(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
     rest = mentions.talk.texts[ref.end : ref.end + 3]

@@ -67,6 +67,37 @@ def _here_by_name(mentions: Mentions, ref: Ref) -> bool:
     return not told and any(words[i : i + 2] in _HERES for i in range(min(3, len(words) - 1)))
 
 
+_KIN = frozenset(
+    "mother father mum dad parent parents pollen seed pod sire dam cross crossed by times like "
+    "double image reminds name called who what".split()
+)
+_HEADLINE = 8
+
+
+def _headline(mentions: Mentions, ref: Ref) -> bool:
+    """ "Tin Whistle, ladies and gentlemen.": a sentence without a verb that a name heads.
+
+    Not after a question, nor where parents or a likeness are spoken of.
+    """
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    if not talk.punctuated or start != ref.start or stop - start > _HEADLINE:
+        return False
+    if talk.tokens[ref.end - 1].mark != "," or talk.between(start - 1, start, ("?",)):
+        return False
+    before = talk.texts[talk.sentence(start - 1)[0] : start] if start else ()
+    rest = talk.texts[ref.end : stop]
+    if (set(before) | set(rest)) & _KIN or mentions.refs_in(ref.end, stop):
+        return False
+    return not any(t in _VERBS for t in rest)
+
+
+_VERBS = frozenset(
+    "is 's was were are has had have would will did does do made gave got beats could can might "
+    "think reckon suppose threw came went never no too again".split()
+)
+
+
 def _alone(mentions: Mentions, ref: Ref) -> bool:
     """ "Right, Tin Whistle.": brought in with no more than a word to lead in."""
     talk = mentions.talk
@@ -76,6 +107,8 @@ def _alone(mentions: Mentions, ref: Ref) -> bool:
 
 
 _OPENING = frozenset("and now then so right well oh here but the old".split())
+_BROUGHT = frozenset("brought fetched stood put set kept got left placed".split())
+_ALONGSIDE = frozenset("alongside beside next here by".split())
 _FETCHING = frozenset("fetch bring pass hand reach give lift show".split())
 
 
@@ -89,6 +122,9 @@ def _sent_for(mentions: Mentions, ref: Ref) -> bool:
             ("got",), ("gone",), ("hiding",), ("now",), ("then",), ("today",), ("been",),
         )  # fmt: skip
     head = mentions.talk.sentence(ref.start)[0]
+    near = set(texts[ref.end : ref.end + 6])
+    if before[-1:] and before[-1] in _BROUGHT and near & _ALONGSIDE:
+        return True  # "I've brought Tin Whistle out to stand alongside"
     return bool(_FETCHING & set(texts[head : head + 3])) and bool(_FETCHING & set(before))
 
 
@@ -105,7 +141,12 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     talk = mentions.talk
     rest = talk.texts[ref.end : ref.end + 1]
     marked = bool(talk.tokens[ref.end - 1].mark)
-    placed = _placed_here(mentions, ref) or _alone(mentions, ref) or _here_by_name(mentions, ref)
+    placed = (
+        _placed_here(mentions, ref)
+        or _alone(mentions, ref)
+        or _here_by_name(mentions, ref)
+        or _headline(mentions, ref)
+    )
     parted = rest != () and rest[0] in _NOT_AFTER_NAME and rest[0] not in ("and", "with", "by")
     if parted and not marked and not placed:
         return None

@@ -37,6 +37,8 @@ def only_likened(mentions: Mentions, ref: Ref) -> bool:
     texts = mentions.talk.texts
     if any(texts[i : i + 2] in (("in", "mind"), ("to", "mind")) for i in range(start, ref.start)):
         return True
+    if {"take", "takes", "took", "taking"} & set(texts[max(start, ref.start - 5) : ref.start]):
+        return "back" in texts[start : ref.start]  # "this one takes me back to Tin Whistle"
     return texts[start : start + 1] == ("what",) and bool(
         mentions.vocabulary.cues["similar"].find(texts, start, ref.start)
     )

@@ -2,7 +2,13 @@
 
 from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
-from diary.linking.in_passing import governed, not_here, only_told_apart, tells_of_the_lost
+from diary.linking.in_passing import (
+    acted_on,
+    governed,
+    not_here,
+    only_told_apart,
+    tells_of_the_lost,
+)
 from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.openings import opening
 from diary.linking.statement import Statement
@@ -34,7 +40,7 @@ def numbered_turn(
     lost = tells_of_the_lost(mentions, ref) or not_here(mentions, ref)
     if lost and not (lead.presented or lead.came_back):
         return None
-    if ref.cut is None and governed(mentions, ref, lead):
+    if ref.cut is None and (governed(mentions, ref, lead) or acted_on(mentions, ref, lead)):
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None

@@ -47,16 +47,29 @@ def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
 _NEAR_NUMBER, _FAR_NUMBER = 4, 9
 
 
+_ANY_PLANT = frozenset("seedling plant pot bulb stray oddity orphan tuber fan rosette".split())
+
+
+def _indefinite(words: tuple[str, ...]) -> bool:
+    """ "A seedling of I know not what. No label.", "Now for the odd one out." """
+    if words[:2] == ("now", "for"):
+        return True
+    return words[:1] in (("a",), ("an",), ("one",)) and bool(_ANY_PLANT & set(words[1:2]))
+
+
 def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     """ "This one came with no history, a gift in a plain pot, unlabelled"."""
     head = mentions.talk.texts[start : min(at, start + 4)]
     nouns = {"label", "tag", "stick", "ticket", "pot"}
     shown = bool({"this", "another", "whoever"} & set(head))
     comes = any(head[i : i + 2] in _COMES for i in range(len(head) - 1))
+    if head[:1] == ("one",) or _NEIGHBOURS & set(head):
+        return not nouns & set(head[:2])
     stands = head[1:2] == ("one",) and head[2:3] != () and head[2] in _PLACED
     return (shown or comes or stands) and not nouns & set(head)
 
 
+_NEIGHBOURS = frozenset({"neighbour", "neighbor", "odd"})
 _PLACED = frozenset("in on by under at behind beside next over down up".split())
 
 
@@ -77,7 +90,7 @@ def _told_soon(
                 continue
             if leads.compared(ref.start) or leads.guessed(ref.start):
                 continue
-            later = mentions.talk.sentence(ref.start)[0] > at and not mentions.talk.punctuated
+            later = mentions.talk.sentence(ref.start)[0] > at
             if later and near == _NEAR_NUMBER and not leads.before(ref.start).shown:
                 continue
             close = mentions.talk.punctuated or ref.start - at <= near
@@ -106,7 +119,7 @@ def unlabelled(
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
     before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
-    opened = at - start < 14 and bool(_POINTED_AT & set(before_that))
+    opened = at - start < 14 and (bool(_POINTED_AT & set(before_that)) or _indefinite(before_that))
     pointed = _pointed_at(mentions, at, walk)
     opened = opened or pointed is not None
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
