@@ -121,14 +121,17 @@ def beside(mentions: Mentions, f: Found) -> Statement | None:
     )
 
 
+_LOOKS = frozenset(
+    "single double frilly flat round open great ruffled old blousy blowsy fat full floppy showy "
+    "heavy soft silky glossy loose starry cupped bold gorgeous beautiful bright".split()
+)
+
+
 def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     words = [mentions.talk.texts[i] for i in gap]
     if noun > f.start:
         between_ok = all(
-            w in _LINKS
-            or w
-            in ("single", "double", "frilly", "flat", "round", "open", "great", "ruffled", "old")
-            or any(c.end > i for c in mentions.colours_in(i - 5, i + 1))
+            w in _LINKS or w in _LOOKS or any(c.end > i for c in mentions.colours_in(i - 5, i + 1))
             for i, w in zip(gap, words, strict=True)
         )
         return between_ok and not mentions.talk.between(f.end - 1, noun, (",", "."))

@@ -23,6 +23,9 @@ _PLACED = frozenset(
     "within beneath off for than to on from at by beyond near".split()
 )
 COPULAS = frozenset({"is", "are", "'s", "'re", "was", "has", "have", "does", "do", "will"})
+_OBJECTS = frozenset(
+    "with it i you we they she he has had got gives makes carries holds and".split()
+)
 _LEADS = frozenset(
     "the a an this that these those its his her my and but so now well oh right yes aye no "
     "it there as for with on each one good nice big little lovely small great whole actual "
@@ -215,10 +218,12 @@ def _is_subject(mentions: Mentions, noun: Found) -> bool:
     if following and (following[0] in COPULAS or following[0] in ("it", "they")):
         return True
     low = mentions.talk.sentence(noun.start)[0]
+    near = True  # "lovely straight stem on it": whatever few words but verbs and places lead
     for i in range(noun.start - 1, low - 1, -1):
         if mentions.masked[i]:
             return True
-        if texts[i] not in _LEADS and quantity(texts, i) is None:
+        near = near and noun.start - i <= 3 and texts[i] not in _PLACED | _OBJECTS
+        if not near and texts[i] not in _LEADS and quantity(texts, i) is None:
             return False
     return True
 

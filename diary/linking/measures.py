@@ -93,12 +93,18 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             same_dimension
             and same_subject
             and (repaired or anew)
-            and (sentences == 0 or not talk.punctuated)
+            and (sentences <= _mending_reach(mentions, m) or not talk.punctuated)
         ):
             kept[-1] = replace(m, trait=previous.trait if not m.dimension else m.trait)
         else:
             kept.append(m)
     return kept
+
+
+def _mending_reach(mentions: Mentions, m: Measured) -> int:
+    """How many sentences on a second thought still mends: "No, I lie, my thumb ... Two."."""
+    span = mentions.talk.sentence(m.length.start)
+    return 2 if span == (m.length.start, m.length.end) else 0
 
 
 def _no_noun(mentions: Mentions, between: range) -> bool:

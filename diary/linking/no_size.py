@@ -24,6 +24,7 @@ def is_no_size(mentions: Mentions, length: Length) -> bool:
         or _lacking(mentions, length)
         or _way(mentions, length)
         or _unknown_thing(mentions, length)
+        or _past(mentions, length)
         or bool(_RAIN & set(mentions.talk.texts[max(0, length.start - 8) : length.end + 3]))
     )
 
@@ -83,6 +84,26 @@ _TELLING = frozenset(
     "it that this she he they lad lass fellow fella boy girl kid child baby seedling seedlings "
     "sister brother daughter son double single cross self trumpet width total".split()
 )
+
+
+_SEASONS = frozenset(
+    "christmas easter whitsun michaelmas midsummer january february march april june july "
+    "august september october november december spring summer autumn winter".split()
+)
+
+
+def _past(mentions: Mentions, length: Length) -> bool:
+    """ "it was two inches tall at Christmas": what it was then."""
+    talk = mentions.talk
+    texts = talk.texts
+    if not {"was", "were", "had"} & set(texts[max(0, length.start - 4) : length.start]):
+        return False
+    for i in range(length.end, min(length.end + 4, len(texts) - 1)):
+        if talk.between(length.end - 1, i, (".", ",", "?")):
+            return False
+        if texts[i] in ("at", "in", "by", "last") and texts[i + 1] in _SEASONS | {"the"}:
+            return texts[i + 1] in _SEASONS or bool(_SEASONS & set(texts[i + 2 : i + 3]))
+    return False
 
 
 def _unknown_thing(mentions: Mentions, length: Length) -> bool:

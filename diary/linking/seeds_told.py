@@ -199,6 +199,8 @@ def _out_of(mentions: Mentions, part: Quantity) -> bool:
     """ "six from eleven seeds", "9 out of 12 that I sowed"."""
     texts = mentions.talk.texts
     at = part.end
+    if texts[at : at + 1] in (("seedling",), ("seedlings",), ("plants",), ("plant",)):
+        at += 1
     if texts[at : at + 2] == ("out", "of"):
         at += 2
     elif texts[at : at + 1] in (("from",), ("of",)):

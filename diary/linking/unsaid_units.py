@@ -119,7 +119,8 @@ def _unit_for(
     declared = next((h.unit for h in reversed(units) if h.declared and h.at < amount.start), None)
     broken = amount.value != int(amount.value)
     weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
-    if declared is not None and (after or (headed and broken) or weighty):
+    sure = headed and (broken or not _many_before(mentions, amount.start))
+    if declared is not None and (after or sure or weighty):
         return declared if _in(_SPAN[way], amount.value * declared.mm) else None
     if not after and not (headed and broken):
         return None
@@ -164,7 +165,8 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
         return False  # "count them buds, I make it twenty-three"
     further = talk.sentence_number(amount.start) - talk.sentence_number(previous.start)
     cut = any(r.start <= amount.start < r.end for r in mentions.refs if r.cut is not None)
-    if talk.punctuated and further > (0 if cut else 1):
+    fragment = talk.sentence(amount.start) == (amount.start, amount.end)
+    if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
         return False
     repairs = [
         f for f in mentions.cue("repair", previous.end, amount.start) if f.end <= amount.start
@@ -210,6 +212,14 @@ def _noun_right_before(mentions: Mentions, at: int) -> bool:
     return any(
         f.end == i and f.label != "nothing" and not _sized(mentions, f.start)
         for f in mentions.vocabulary.subjects.find(texts, max(0, i - 3), i)
+    )
+
+
+def _many_before(mentions: Mentions, at: int) -> bool:
+    """ "Heads, five" counts; "Flower, fifty-two" measures."""
+    texts = mentions.talk.texts
+    return any(
+        texts[i].endswith(("s", "truss")) for i in range(max(0, at - 3), at) if "'" not in texts[i]
     )
 
 

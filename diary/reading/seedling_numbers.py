@@ -15,7 +15,7 @@ from diary.reading.number_layout import NO_SUFFIX, lay_out
 from diary.reading.number_of import number_of
 from diary.reading.number_pieces import SEPARATORS, ZERO, Piece, pieces_from
 from diary.reading.number_system import PLAUSIBLE, NumberHeard, NumberSystem
-from diary.reading.numerals import ONES
+from diary.reading.numerals import ONES, quantity
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -184,12 +184,20 @@ def _after_stop(talk: Talk, at: int) -> bool:
     return at == 0 or talk.tokens[at - 1].mark in (".", "?")
 
 
+_MEASURED = (("tall",), ("wide",), ("across",), ("high",))
+
+
 def _counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabulary) -> bool:
     """Whether the words after make it an amount: "31 degrees", "fourteen buds", "4 and a half"."""
     texts = talk.texts
     if talk.between(end - 1, end, (".", ",", "?")):
         return False
-    if vocabulary.units.at(texts, end) or vocabulary.other_units.at(texts, end):
+    if vocabulary.units.at(texts, end):
+        return True
+    amount = quantity(texts, start)
+    if amount is not None and amount.end < end and texts[end - 1].startswith("0"):
+        return False  # "23 04 heads about the size of an orange"
+    if vocabulary.other_units.at(texts, end) or texts[end : end + 1] in _MEASURED:
         return True
     rest = texts[end : end + 3]
     if rest[:2] == ("and", "a") or rest[:1] == ("hundred",) or rest[:1] == ("of",):
