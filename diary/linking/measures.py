@@ -77,7 +77,8 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
         )
         two_units = m.length.metric != previous.length.metric and m.length.unit_said
         close = 0.75 <= m.length.mm / max(previous.length.mm, 0.1) <= 1.35
-        anew = close and bool(_INSTRUMENTS & set(talk.texts[previous.length.end : m.length.start]))
+        said = talk.texts[previous.length.end : m.length.start]
+        anew = close and (bool(_INSTRUMENTS & set(said)) or said[-1:] in (("nearer",), ("closer",)))
         sentences = talk.sentence_number(m.length.start) - talk.sentence_number(
             previous.length.start
         )

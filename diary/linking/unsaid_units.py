@@ -21,7 +21,7 @@ _FILL = frozenset(
     "another only fully full of barely".split()
 )
 _WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
-_NEARER = frozenset({"nearer", "closer", "more"})
+_NEARER = frozenset({"nearer", "closer"})
 _GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
 _SIZING = frozenset(
     "size sizes sized measure measures measuring measurement measurements figure figures "
@@ -168,10 +168,12 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
     fragment = talk.sentence(amount.start) == (amount.start, amount.end)
     if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
         return False
+    if talk.texts[amount.start - 1] in _NEARER and further == 0:
+        return True
     repairs = [
         f for f in mentions.cue("repair", previous.end, amount.start) if f.end <= amount.start
     ]
-    if not repairs or amount.start - repairs[0].end > _REPAIR_REACH:
+    if not repairs or amount.start - repairs[-1].end > _REPAIR_REACH:
         return False
     if amount.start - repairs[-1].end <= 1:
         return True
@@ -218,9 +220,10 @@ def _noun_right_before(mentions: Mentions, at: int) -> bool:
 def _many_before(mentions: Mentions, at: int) -> bool:
     """ "Heads, five" counts; "Flower, fifty-two" measures."""
     texts = mentions.talk.texts
-    return any(
-        texts[i].endswith(("s", "truss")) for i in range(max(0, at - 3), at) if "'" not in texts[i]
-    )
+    i = at - 1
+    while i > 0 and texts[i] in _FILL | COPULAS:
+        i -= 1
+    return texts[i].endswith("s")
 
 
 def _sized(mentions: Mentions, at: int) -> bool:

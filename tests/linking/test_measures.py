@@ -100,6 +100,7 @@ def test_coins_as_sizes(said: str, mm: float) -> None:
         ("It's ten inches up and a foot across.", "plant_height", 254),
         ("The plant is thirty by forty-five centimetres.", "plant_height", 300),
         ("The plant is thirty by forty-five centimetres.", "plant_spread", 450),
+        ("Lovely straight stem on it. Thirty-five centimetres.", "stem_length", 350),
         ("All that from a plant no taller than twenty centimetres.", "plant_height", 200),
         ("It stops at nine inches, does this.", "plant_height", 228.6),
         ("Every pip on it is thirty-two millimetres.", "bloom_diameter", 32),
@@ -127,6 +128,7 @@ def test_the_noun_may_stand_anywhere(said: str, trait: str, mm: float) -> None:
         "The bench is three foot six high.",
         "I cut the stem back to six inches.",
         "I had it down as forty millimetres.",
+        "It was two inches tall at Christmas.",
     ],
 )
 def test_differences_limits_and_ways_are_no_size(said: str) -> None:
@@ -138,6 +140,9 @@ def test_differences_limits_and_ways_are_no_size(said: str) -> None:
     [
         (("Sizes in inches today.", "Two and three-quarter across."), "bloom_diameter", 69.85),
         (("Sizes in inches today.", "A good three, is that."), "bloom_diameter", 76.2),
+        (("Sizes in millimetres today.", "Flower, fifty-two."), "bloom_diameter", 52),
+        (("It was down as forty millimetres but it's nearer forty-four.",), "bloom_diameter", 44),
+        (("Three inches. No, my thumb was in the way. Two and a half.",), "bloom_diameter", 63.5),
         (("A hundred and fifty across, and that's millimetres.",), "bloom_diameter", 150),
         (
             ("Three centimetres, no, I'm holding it crooked, three and a half.",),

@@ -143,3 +143,16 @@ def test_a_number_cut_short_is_completed_from_the_plant_before(
 )
 def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
     assert heard(f"{said} .", "23-04", "23-05") == [number]
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        ("this is 23 04 heads about the size of an orange", ["23-04"]),
+        ("this is 23 04 stems about 30 centimetres", ["23-04"]),
+        ("the plant is fourteen tall", []),
+        ("there are fourteen buds", []),
+    ],
+)
+def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
+    assert heard(said, "23-04", "23-14") == numbers
