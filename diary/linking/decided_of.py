@@ -15,13 +15,14 @@ _POINTERS = frozenset(
 _PRONOUNS = frozenset({"it", "he", "she", "him", "them", "they", "one", "you"})
 # A pot is spoken of beside repotting it, and cuttings beside taking them.
 _OF_THINGS_TOO = frozenset({"keep", "discard", "watch", "show", "name"})
+_SHOWN = (("that",), ("those",), ("my",))
 _OBJECT_REACH, _SUBJECT_REACH = 4, 8
 
 
 def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
     """Whether what is to be kept, thrown out or shown is a plant, and this one."""
     return not (
-        thing_after(mentions, found)
+        (found.label != "name" and thing_after(mentions, found))
         or (found.label in _OF_THINGS_TOO and thing_before(mentions, found))
         or kin_after(mentions, found)
         or tally(mentions, found)
@@ -31,9 +32,16 @@ def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
 def thing_after(mentions: Mentions, found: Found) -> bool:
     """ "bin that broken label", "watch that hose"; not "bin that, label and all"."""
     talk = mentions.talk
-    if talk.texts[found.end - 1] not in _POINTERS or talk.tokens[found.end - 1].mark:
+    begin = found.end
+    if talk.texts[begin - 1] not in _POINTERS:
+        if talk.texts[begin : begin + 1] not in _SHOWN or talk.tokens[begin - 1].mark:
+            return False
+        begin += 1
+        if _other_noun(mentions, begin):
+            return True
+    if talk.tokens[begin - 1].mark:
         return False
-    for i in range(found.end, min(found.end + _OBJECT_REACH, len(talk.texts))):
+    for i in range(begin, min(begin + _OBJECT_REACH, len(talk.texts))):
         if talk.texts[i] in _FUNCTION:
             return False
         thing = mentions.vocabulary.decision_things.at(talk.texts, i)
@@ -42,6 +50,16 @@ def thing_after(mentions: Mentions, found: Found) -> bool:
         if talk.tokens[i].mark:
             return False
     return False
+
+
+def _other_noun(mentions: Mentions, at: int) -> bool:
+    """ "pot up that lavender by the door": a noun that is no word for the plant in hand."""
+    talk = mentions.talk
+    if at + 1 >= len(talk.texts) or talk.texts[at] in _FUNCTION or talk.texts[at].endswith("ly"):
+        return False
+    if mentions.masked[at] or mentions.vocabulary.plant_nouns.at(talk.texts, at):
+        return False
+    return bool(talk.tokens[at].mark) or talk.texts[at + 1] in _FUNCTION
 
 
 def thing_before(mentions: Mentions, found: Found) -> bool:

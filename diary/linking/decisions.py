@@ -7,6 +7,7 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 import re
 
 from diary.linking.decided_of import is_of_the_plant
+from diary.linking.intended import find_intended
 from diary.linking.statement import Statement
 from diary.linking.undecided import confirmed, does_not_hold, under_condition
 from diary.reading.mentions import Mentions
@@ -66,6 +67,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     kept += _crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
     kept += _once_more(mentions)
+    kept += find_intended(mentions, kept)
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
@@ -194,6 +196,7 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     talk, found = mentions.talk, []
     if not talk.punctuated:
         return []
+    taken = {i for s in kept for i in range(s.start, s.end)}
     for f in mentions.phrases(mentions.vocabulary.decisions_bare):
         start, stop = talk.clause(f.start)
         alone = (
@@ -203,7 +206,7 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
         )
-        if alone and not any(s.start < f.end and f.start < s.end for s in kept):
+        if alone and not taken & set(range(f.start, f.end)):
             found.append(
                 Statement(
                     trait="decision",
@@ -220,10 +223,11 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
 def _once_more(mentions: Mentions) -> list[Statement]:
     """ "I've bred from it three times already and I'll do it again"."""
     talk = mentions.talk
-    done = mentions.phrases(mentions.vocabulary.decisions_done)
+    done = {f.end: f for f in mentions.phrases(mentions.vocabulary.decisions_done)}
     found = []
     for cue in mentions.cue("again"):
-        before = [f for f in done if f.end <= cue.start and cue.start - f.end <= _ONCE_MORE_REACH]
+        reach = range(max(0, cue.start - _ONCE_MORE_REACH), cue.start + 1)
+        before = [done[end] for end in reach if end in done]
         soon = _SOON & set(talk.texts[max(0, cue.start - 4) : cue.start])
         if not before or not soon or Habit.DENIAL in mentions.scopes.habits(cue.start, cue.end):
             continue

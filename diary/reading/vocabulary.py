@@ -81,9 +81,11 @@ class Vocabulary:
     decisions: PhraseBook  # label: decision
     decisions_last: PhraseBook
     decisions_done: PhraseBook
+    decisions_deeds: PhraseBook
     decisions_bare: PhraseBook
     decisions_never: PhraseBook
     decision_things: PhraseBook  # what is binned and kept and is no plant
+    plant_nouns: PhraseBook  # words for the plant in hand
     decision_kin: PhraseBook  # other plants than the one in hand
     cues: Mapping[str, PhraseBook]  # habit -> its phrases
     never_cues: Mapping[str, PhraseBook]
@@ -185,11 +187,15 @@ def _load(folder: Path | None) -> Vocabulary:
         decisions_done=_book(
             {name: _any_it(entry.get("done", ()), it) for name, entry in decisions.items()}
         ),
+        decisions_deeds=_book(
+            {name: _any_it(entry.get("deed", ()), it) for name, entry in decisions.items()}
+        ),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
         decisions_never=_book(
             {name: _any_it(entry.get("never", ()), it) for name, entry in decisions.items()}
         ),
         decision_things=_book({"thing": classes["thing"].split("|")}),
+        plant_nouns=_book({"plant": classes["plant_noun"].split("|")}),
         decision_kin=_book({"kin": classes["kin"].split("|")}),
         cues={
             habit: _book({habit: [*entry.get("said", ()), *entry.get("reversed", ())]})
