@@ -45,7 +45,9 @@ def _denied_later(mentions: Mentions, s: Statement) -> bool:
 def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:
     """ "my neighbour lost twenty to the rot", "the ones by the gate that have got the rust"."""
     talk = mentions.talk
-    low = max(talk.sentence(s.start)[0], s.start - _EARLIER)
+    low = max(0, s.start - _EARLIER)
+    if talk.punctuated:
+        low = max(talk.sentence(s.start)[0], low)
     return any(c.end <= s.start for c in mentions.cue("others_ailment", low, s.start))
 
 
@@ -64,6 +66,15 @@ def _feared(mentions: Mentions, s: Statement) -> bool:
     if after and after[0] in ("resistant", "proof", "free", "resistance", "spray", "powder"):
         return True
     low = max(0, s.start - 6)
+    words = set(mentions.talk.texts[low : s.start])
+    if words & _REMEDIES and words & {"for", "against"} and not words & {"needs", "wants", "need"}:
+        return True
     return any(
         c.end <= s.start and s.start - c.end <= 2 for c in mentions.cue("feared", low, s.start)
     )
+
+
+_REMEDIES = frozenset(
+    "spray sprayed spraying dust dusted drench drenched sulphur soap treat treated feed fungicide "
+    "wash washed fumigate fumigated card cards trap traps".split()
+)

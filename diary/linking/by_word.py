@@ -11,7 +11,12 @@ from diary.linking.beside import beside, leaves_again
 from diary.linking.bloom_sizes import of_something_else, sizes_without_a_flower
 from diary.linking.flowering_spans import long_flowering
 from diary.linking.leaf_scent import touched_leaves
-from diary.linking.scent_of import answered_scents, denied_scents
+from diary.linking.scent_of import (
+    answered_scents,
+    denied_scents,
+    sniffed_in_vain,
+    without_leaf_scents,
+)
 from diary.linking.statement import Statement
 from diary.linking.word_meant import as_meant
 from diary.reading.mentions import Mentions
@@ -34,8 +39,9 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += _alone(mentions)
     found += sizes_without_a_flower(mentions)
     found += [*touched_leaves(mentions), *leaves_again(mentions), *long_flowering(mentions)]
-    found += [*answered_scents(mentions), *denied_scents(mentions, found)]
-    found = without_others_ailments(mentions, found)
+    found += [*answered_scents(mentions), *sniffed_in_vain(mentions)]
+    found += denied_scents(mentions, found)
+    found = without_others_ailments(mentions, without_leaf_scents(mentions, found))
     return _without_inner(as_meant(mentions, found))
 
 

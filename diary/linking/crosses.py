@@ -6,7 +6,7 @@ alone crosses still to be made ("I'll put A on B next year").
 
 from collections.abc import Iterator
 
-from diary.linking.operands import after, before
+from diary.linking.operands import Operand, after, before
 from diary.linking.origin import PLANS, asserted, known, parent
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
@@ -55,6 +55,7 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             pollen_after
             or between
             or (led and texts[join.start] != "and" and texts[join.start] != "to")
+            or _parents_named(texts, first.start)
         ):
             continue
         if turned and texts[join.start - 1 : join.start] == ("and",):
@@ -67,6 +68,28 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         score = 0.97 if strong else 0.9
         yield parent("seed_parent", seed, "a cross named with both parents", score)
         yield parent("pollen_parent", pollen, "a cross named with both parents", score)
+
+
+def _parents_named(texts: tuple[str, ...], at: int) -> bool:
+    """ "the parents are A and B", "mum and dad are A and B"."""
+    before_it = texts[max(0, at - 4) : at]
+    return "parents" in before_it or "parentage" in before_it or before_it[-2:-1] == ("dad",)
+
+
+def sired(mentions: Mentions) -> Iterator[Statement]:
+    """ "by A out of B", as horses are named: the pollen parent first."""
+    texts = mentions.talk.texts
+    for ref in mentions.refs:
+        if ref.cut is not None or texts[ref.start - 1 : ref.start] != ("by",):
+            continue
+        if texts[ref.end : ref.end + 2] != ("out", "of") or before(mentions, ref.start - 1):
+            continue
+        second = after(mentions, ref.end + 2)
+        if second is None or not known(second) or not asserted(mentions, ref.start, second.end):
+            continue
+        first = Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+        yield parent("pollen_parent", first, "a sire and a dam", 0.95)
+        yield parent("seed_parent", second, "a sire and a dam", 0.95)
 
 
 _UPON = frozenset({"it", "her", "him", "them"})

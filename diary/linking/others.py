@@ -25,14 +25,18 @@ _LEADS = frozenset(
         "though",
         "cause",
         "unlike",
+        "where",
     }
 )
 _VERBS = frozenset(
     "is was 's are were has had have itself himself herself threw gave got does did "
     "would never used wants sits flowers "
     "beats always only looks grew makes over there just could can hasn't came comes "
-    "lost died".split()
+    "lost died smells caught gets keeps goes stands grows".split()
 )
+
+
+_BESIDE = frozenset({"beside", "behind", "alongside", "by", "above", "below", "under"})
 
 
 def told_of_others(
@@ -90,6 +94,12 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
     if i != clause and not (ref.start and talk.texts[ref.start - 1] in _LEADS):
         return None
     rest = talk.texts[ref.end : ref.end + 1]
+    if (
+        rest
+        and rest[0] in _BESIDE
+        and talk.texts[ref.end + 1 : ref.end + 2] in (("it",), ("this",))
+    ):
+        rest = talk.texts[ref.end + 2 : ref.end + 3]  # "2351 beside it has got a scent"
     if (
         talk.tokens[ref.end - 1].mark == ","
         and talk.punctuated

@@ -114,8 +114,26 @@ def sports(mentions: Mentions) -> Iterator[Statement]:
         if mentions.talk.texts[cue.end - 1] not in ("of", "from", "off", "on"):
             operand = before(mentions, cue.start)
             if operand is None or mentions.talk.texts[cue.start] != "sport":
-                continue
+                operand = _branch_of(mentions, cue.start)
         else:
-            operand = after(mentions, cue.end, unknown=True)
-        if operand is not None and known(operand) and asserted(mentions, cue.start, operand.end):
-            yield replace(parent("sport_of", operand, "a sport of a plant", 0.95), start=cue.start)
+            operand = after(mentions, cue.end, unknown=True) or _branch_of(mentions, cue.start)
+        if operand is not None and known(operand) and asserted(mentions, cue.start, cue.end):
+            yield replace(
+                parent("sport_of", operand, "a sport of a plant", 0.95),
+                start=min(cue.start, operand.start),
+            )
+
+
+def _branch_of(mentions: Mentions, at: int) -> Operand | None:
+    """ "it threw a branch on A, so it's a sport of that": the plant the branch was on."""
+    texts = mentions.talk.texts
+    low = mentions.talk.sentence(at)[0] if mentions.talk.punctuated else max(0, at - 14)
+    for ref in mentions.refs_in(low, at):
+        lead = texts[max(low, ref.start - 4) : ref.start]
+        if (
+            ref.cut is None
+            and {"branch", "shoot", "stem", "limb"} & set(lead)
+            and lead[-1] in _FROM
+        ):
+            return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+    return None

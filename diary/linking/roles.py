@@ -37,6 +37,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
                 words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)
             ):
                 continue
+            if words in (("seed",), ("seeds",)) and texts[operand.start - 1] not in _SOURCE:
+                continue
             if texts[cue.end - 1] in mentions.vocabulary.classes["offspring"] and (
                 texts[operand.start - 1 : operand.start] not in _CHILD_LEADS
             ):

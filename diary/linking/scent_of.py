@@ -31,8 +31,39 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
             if talk.texts[i] in mentions.vocabulary.classes["foliage"]:
                 break
             if talk.texts[i] == "none" and talk.texts[i - 1] in ("has", "'s", "is", "got", "have"):
-                yield _scent("none", at, i + 1)
+                yield _scent("none", i - 1, i + 1)
                 break
+
+
+def sniffed_in_vain(mentions: Mentions) -> Iterator[Statement]:
+    """ "I had my nose in every flower, nothing"; not "my nose, and nothing smells sweeter"."""
+    texts = mentions.talk.texts
+    for at, text in enumerate(texts):
+        if text not in _SNIFF:
+            continue
+        for i in range(at + 1, min(len(texts), at + _NONE_WITHIN)):
+            ends = i + 1 == len(texts) or mentions.talk.tokens[i].mark or texts[i + 1] in _THERE
+            if texts[i] in ("nothing", "nowt", "none", "naught") and ends:
+                yield _scent("none", i, i + 1)
+                break
+
+
+_SNIFF = frozenset({"nose", "sniff", "sniffed", "sniffing"})
+_THERE = frozenset({"there", "at", "not", "no", "whatever", "and", "so", "but", "in", "to"})
+
+
+def without_leaf_scents(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """Without scents, and scents denied, that are the leaf's."""
+    return [
+        s
+        for s in found
+        if s.trait != "scent" or not _of_the_leaf(mentions, s.start) or _of_flower(mentions, s)
+    ]
+
+
+def _of_flower(mentions: Mentions, s: Statement) -> bool:
+    start, stop = mentions.talk.clause(s.start)
+    return bool(mentions.vocabulary.classes["bloom"] & set(mentions.talk.texts[start:stop]))
 
 
 def denied_scents(mentions: Mentions, found: list[Statement]) -> list[Statement]:
