@@ -52,7 +52,8 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
     if in_it:
         i += 2  # "a lot of green in it, in the centre"
-    if i >= len(texts) or texts[i] not in PREPOSITIONS:
+    for_the = texts[i : i + 2] == ("for", "the")  # "violet for the flower"
+    if i >= len(texts) or (texts[i] not in PREPOSITIONS and not for_the):
         return None
     if talk.tokens[i - 1].mark not in (("", COMMA) if in_it else ("",)):
         return None

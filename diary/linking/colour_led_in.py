@@ -17,8 +17,14 @@ _IT_IS = frozenset(
 def placed(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "down below they're lavender", "turn it over and it's silver behind"."""
     talk = mentions.talk
-    start = talk.clause(colour.start)[0]
-    start = _led_start(mentions, start)
+    clause = talk.clause(colour.start)[0]
+    return _place_in(mentions, clause, colour) or _place_in(
+        mentions, _led_start(mentions, clause), colour
+    )
+
+
+def _place_in(mentions: Mentions, start: int, colour: ColourHeard) -> str | None:
+    talk = mentions.talk
     for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
         lead = talk.texts[start : place.start]
         between = talk.texts[place.end : colour.start]

@@ -95,13 +95,30 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
 def _listed(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
     """ "top petals burgundy bottom petals mauve": each colour comes after its part."""
     talk = mentions.talk
-    if part.start != colour.end or not any(
-        p.end == colour.start for p in mentions.parts_in(colour.start - 3, colour.start)
-    ):
+    before = [p for p in mentions.parts_in(colour.start - 3, colour.start) if p.end == colour.start]
+    if part.start != colour.end or not before:
         return False
+    if not _begins_with_part(mentions, before[-1]):
+        return False  # "gold leaf bronze zone salmon flower"
     return any(c.start == part.end for c in mentions.colours_in(part.end, part.end + 1)) and (
         not talk.tokens[part.end - 1].mark
     )
+
+
+def _begins_with_part(mentions: Mentions, part: Found) -> bool:
+    """Whether a run of parts and colours by turns, back from the part, begins with a part."""
+    while True:
+        colour = next(
+            (c for c in mentions.colours_in(part.start - 3, part.start) if c.end == part.start),
+            None,
+        )
+        if colour is None:
+            return True
+        near = mentions.parts_in(colour.start - 3, colour.start)
+        earlier = next((p for p in near if p.end == colour.start), None)
+        if earlier is None:
+            return False
+        part = earlier
 
 
 def _is_colour_word(mentions: Mentions, at: int) -> bool:

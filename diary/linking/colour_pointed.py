@@ -32,9 +32,12 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     low = max(talk.sentence(start - 1)[0] if talk.punctuated else 0, start - FAR)
     before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
-    if not before or before[-1].label == "bloom" or mentions.colours_in(low, start):
+    if not before or before[-1].label == "bloom":
         return None
     last = before[-1]
+    told_from = low if word == ("it",) else last.end
+    if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):
+        return None
     ends = last.end == start or talk.texts[last.end : start] in _ON_IT
     if word == ("which",):
         return last.label if ends else None

@@ -96,6 +96,9 @@ def _thing_is(mentions: Mentions, colour: ColourHeard) -> bool:
         said = talk.texts[i] in mentions.vocabulary.things and talk.texts[i + 1] in _BE
         held = i > start and talk.texts[i - 1] in _NOUN_SAID_OF
         told_on = {"it", "she", "he", "this", "but"} & set(talk.texts[i + 2 : colour.start])
+        owned = talk.texts[i + 1] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
+        if owned:
+            return False  # "her mother's white throat"
         if said and not held and not told_on and not mentions.parts_in(i + 1, colour.start):
             return True
     return False

@@ -20,7 +20,7 @@ def set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
         return False
     return any(
         habit(mentions, first, second)
-        for habit in (_told_once, _echoed, _bettered, _asked, _chosen)
+        for habit in (_told_once, _echoed, _then_and_now, _bettered, _asked, _chosen)
     )
 
 
@@ -63,6 +63,15 @@ def _flatly_denied(talk: Talk, at: int) -> bool:
     if words[1:3] != ("is", "not") or words[0] not in ("it", "she", "he", "that"):
         return False
     return bool(talk.tokens[at + 2].mark) or words[3:] in (("it",), ("she",), ("he",))
+
+
+def _then_and_now(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "it was white this morning and it's pink now"."""
+    texts = mentions.talk.texts
+    then = texts[max(0, first.start - 3) : first.start]
+    between = texts[first.end : second.start]
+    now = "now" in (*between, *texts[second.end : second.end + 2]) or "today" in between
+    return "was" in then and now and {"'s", "is"} & set(between) != set()
 
 
 def _bettered(mentions: Mentions, first: Statement, second: Statement) -> bool:

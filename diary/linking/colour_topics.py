@@ -221,7 +221,9 @@ def _bare_part(mentions: Mentions, sentence: int) -> str | None:
 
 
 def _pointing_out(lead: tuple[str, ...]) -> bool:
-    """ "the beauty of this one is the reverse.", "look at that throat.", "bar the throat."."""
+    """ "what I like is the reverse.", "look at that throat.", "what I call a blotch."."""
+    if lead[-1:] == ("a",) and lead[-2:-1] in (("call",), ("'s",)) and "there" not in lead[:-2]:
+        return True
     return lead[-1:] in DEFINITE and lead[-2:-1] in (
         ("is",),
         ("'s",),

@@ -64,7 +64,8 @@ def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
         far = cue.start - start > 1
         if not talk.punctuated:
             far = colour.start - cue.end > 4
-        if far or mentions.parts_in(cue.start, colour.start):
+        owned = talk.texts[cue.end] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
+        if far or owned or mentions.parts_in(cue.start, colour.start):
             continue
         if not {"this", "it", "that"} & set(talk.texts[cue.end : colour.start]):
             return not mentions.parts_in(max(0, start - 10), start)
@@ -94,6 +95,17 @@ def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(parts) and not is_of_plant(mentions, parts[0])
 
 
+def _not_yet(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "it might go purple in the cold"; not "I'll go with coral"."""
+    texts = mentions.talk.texts
+    start = max(mentions.talk.clause(colour.start)[0], colour.start - 6)
+    said = mentions.vocabulary.colour_habits["not_yet"].find(texts, start, colour.start)
+    return any(set(texts[f.end : colour.start]) <= _DEGREES for f in said)
+
+
+_DEGREES = frozenset("a an more to very almost nearly quite bit of little even all right".split())
+
+
 def _in_an_idiom(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the cream of the crop", "a golden opportunity"."""
     near = mentions.vocabulary.colour_habits["idiom"].find(
@@ -107,6 +119,9 @@ def _crossed(mentions: Mentions, colour: ColourHeard) -> bool:
     talk = mentions.talk
     start = max(talk.clause(colour.start)[0], colour.start - 9)
     before = talk.texts[colour.start - 1 : colour.start]
+    had = {"had", "raised", "'ve"} & set(talk.texts[start : colour.start])
+    if had and talk.texts[colour.end : colour.end + 3] in _OUT_OF_IT:
+        return True  # "I've had a white out of this cross"
     article = before in (("a",), ("an",), ("my",), ("the",), ("two",), ("good",), ("any",))
     if not article or mentions.parts_in(colour.end, colour.end + 2):
         return False
@@ -114,6 +129,9 @@ def _crossed(mentions: Mentions, colour: ColourHeard) -> bool:
     return any(
         not {"it", "this", "got", "came"} & set(talk.texts[c.end : colour.start]) for c in crossing
     )
+
+
+_OUT_OF_IT = tuple(("out", "of", w) for w in ("this", "that", "the", "it", "them"))
 
 
 def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -165,6 +183,7 @@ _HABITS = (
     _another_than_this,
     _crossed,
     _in_an_idiom,
+    _not_yet,
     _no_part_of_it,
     _in_a_name,
     _sickly,

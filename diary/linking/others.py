@@ -66,6 +66,8 @@ def told_of_others(
             cue.start - clause <= 1
             and talk.texts[cue.end : cue.end + 1]
             and talk.texts[cue.end] in _VERBS
+            and talk.texts[cue.start - 1]
+            not in ("got", "has", "have", "with")  # "got its mother's"
         ):
             found |= set(range(cue.start, _until_back(mentions, cue.start, end)))
     return found

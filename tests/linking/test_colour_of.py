@@ -124,7 +124,16 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("The throat, I'd say, has a bit of gold.", {"throat gold"}),
         ("The buds are cream, they turn yellow when they're open.", {"bud cream", "bloom yellow"}),
         ("The backs of the leaves are purple.", {"leaf purple"}),
+        ("That's what I call a blotch. Maroon, right in the middle.", {"blotch maroon"}),
+        ("If you turn it, the back is apricot.", {"reverse apricot"}),
+        (
+            "Put down violet for the flower and white for the throat.",
+            {"bloom violet", "throat white"},
+        ),
+        ("Pink all over apart from the throat, which is green.", {"bloom pink", "throat green"}),
         # the verb left out
+        ("gold leaf bronze zone salmon flower", {"leaf gold", "zone bronze", "bloom salmon"}),
+        ("eye white throat yellow edge violet", {"eye white", "throat yellow", "edge violet"}),
         (
             "top petals burgundy bottom petals mauve",
             {"upper petals burgundy", "lower petals mauve"},
@@ -170,6 +179,10 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("I put a blue dot on the pot.", set()),
         ("It's a red beauty of a plant.", {"bloom red"}),
         ("Three of them were mauve.", set()),
+        ("It might go purple in the cold.", set()),
+        ("I'll go with coral.", {"bloom coral"}),
+        ("I've had a white out of this cross.", set()),
+        ("She's got her mother's white throat.", {"throat white"}),
         ("The greenhouse is green with algae.", set()),
         ("The shade is a lovely pink.", {"bloom pink"}),
         ("There's white on the compost, some mould.", set()),

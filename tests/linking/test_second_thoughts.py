@@ -43,6 +43,7 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("It was sold to me as purple. It's pink.", {"bloom pink"}),
         ("It's yellow, well, more of a cream really.", {"bloom cream"}),
         ("What they would have called puce and I call brown.", {"bloom brown"}),
+        ("It was white this morning and it's pink now.", {"bloom pink"}),
         ("With a yellow edge, or rather gold.", {"edge gold"}),
         (
             "The throat is white, or so I took it to be last night, but no doubt it's cream.",
