@@ -126,6 +126,8 @@ def _some_subject(mentions: Mentions, colour: ColourHeard) -> bool:
     noun, verb = talk.texts[start + 1 : start + 2], talk.texts[start + 2 : start + 3]
     if talk.texts[start] not in _DETERMINERS or not noun or verb not in _COPULAS:
         return False
+    if verb == ("'s",) and mentions.parts_in(colour.end, colour.end + 3):
+        return False  # "her mother's white throat"
     said = mentions.vocabulary.said_of_colours | _WHOLE
     if noun[0] in said or mentions.masked[start + 1] or not noun[0].isalpha():
         return False
