@@ -52,10 +52,15 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     return rest[i] in _LOSSES
 
 
-_GOVERNING = frozenset("of about than against from with like as for".split())
+_GOVERNING = frozenset("of about than against from with like as for unlike".split())
 _PAIRING = (("both",), ("between",), ("like",), ("than",))
 _SIBLINGS = frozenset({"sisters", "brothers", "siblings", "halves", "parents"})
-_OWN = frozenset("the old poor my our that".split())
+_OWN = frozenset(
+    "the old poor my our that its his her brother sister twin sibling child parent".split()
+)
+_LIKEWISE = frozenset({"so", "nor", "neither"})
+_AUXILIARIES = frozenset("is was are were does did do has had have will would can 's".split())
+_ONTO = frozenset({"on", "onto", "to", "over", "with"})
 
 
 def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
@@ -66,14 +71,25 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     talk, at = mentions.talk, ref.start
     if talk.texts[at - 2 : at] in (("that", "was"), ("they", "were"), ("it", "was")):
         return True  # "so that was 23-18"
+    before = talk.texts[max(0, at - 2) : at]
+    if before[-1:] in (("was",), ("were",)) and not lead.moved:
+        return True  # "last year's pick was 23-18"
+    if len(before) == 2 and before[0] in _LIKEWISE and before[1] in _AUXILIARIES:
+        return True  # "so is 23-18"
+    first = talk.clause(at)[0]
+    onto = before[-1:] != () and before[-1] in _ONTO and not lead.came_back
+    if onto and "pollen" in talk.texts[max(first, at - 7) : at]:
+        return True  # "its pollen went on 23-18"
     if talk.texts[at - 1 : at] == ("and",) and talk.texts[at - 3 : at - 2] in _PAIRING:
         return True  # "both it and 23-18"
     if set(talk.texts[max(0, at - 5) : at]) & _SIBLINGS and not lead.presented:
         return True  # "two sisters of it, 23-18 and 23-19"
-    if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
-        return False
     while at > 0 and talk.texts[at - 1] in _OWN:
         at -= 1
+    if at > 0 and talk.texts[at - 1] in ("unlike", "than"):
+        return True  # "unlike its brother 23-18"
+    if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
+        return False
     return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
 
 

@@ -3,7 +3,7 @@
 from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIns
-from diary.linking.named_aside import crossed_after, only_likened, others_opinion
+from diary.linking.named_aside import crossed_after, only_likened, others_opinion, parent_told
 from diary.linking.openings import opening
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions, Ref
@@ -44,6 +44,7 @@ def _placed_here(mentions: Mentions, ref: Ref) -> bool:
     return bool(_NEAR & set(rest[i + 1 : i + 5]))
 
 
+_SIDES = frozenset("left right end corner floor bench shelf staging".split())
 _BESIDE = frozenset("behind beside next alongside opposite below above under by".split())
 
 
@@ -135,7 +136,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     """The turn that a name makes: only where the plant is plainly shown."""
     if ref.start in taken or (set_aside(mentions, ref) and not _sent_for(mentions, ref)):
         return None
-    if crossed_after(mentions, ref) or only_likened(mentions, ref) or others_opinion(mentions, ref):
+    if crossed_after(mentions, ref) or parent_told(mentions, ref):
+        return None
+    if only_likened(mentions, ref) or others_opinion(mentions, ref):
         return None
     lead = leads.before(ref.start)
     talk = mentions.talk
@@ -147,6 +150,10 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         or _here_by_name(mentions, ref)
         or _headline(mentions, ref)
     )
+    sided = talk.texts[ref.end : ref.end + 2] == ("on", "the") and bool(
+        _SIDES & set(talk.texts[ref.end + 2 : ref.end + 4])
+    )
+    placed = placed or (sided and lead.shown)
     parted = rest != () and rest[0] in _NOT_AFTER_NAME and rest[0] not in ("and", "with", "by")
     if parted and not marked and not placed:
         return None

@@ -30,6 +30,18 @@ def crossed_after(mentions: Mentions, ref: Ref) -> bool:
     )
 
 
+_KIN = frozenset("father mother mum dad sire dam parent parents".split())
+_POINTING = frozenset("this that here there these".split())
+
+
+def parent_told(mentions: Mentions, ref: Ref) -> bool:
+    """ "The father of this lot is Tin Whistle"; not "this is the old mother herself"."""
+    start = mentions.talk.sentence(ref.start)[0]
+    head = mentions.talk.texts[start : min(start + 4, ref.start)]
+    kin = next((n for n, t in enumerate(head) if t in _KIN), None)
+    return kin is not None and not _POINTING & set(head[:kin])
+
+
 def only_likened(mentions: Mentions, ref: Ref) -> bool:
     """A likeness right before it: "what it brings to mind, oddly, is Tin Whistle"."""
     start = mentions.talk.sentence(ref.start)[0]

@@ -63,6 +63,7 @@ def numbered_turn(
             or lead.came_back
             or lead.numbered
             or _first(mentions, ref, leads, walk)
+            or _stands_beside(mentions, ref, lead)
         )
         or not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit)
         or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
@@ -230,6 +231,13 @@ def _ends_there(mentions: Mentions, ref: Ref) -> bool:
         return True
     rest = talk.texts[ref.end : ref.end + 5]
     return rest[:1] in (("now",), ("next",), ("still",), ("of",), ("i",)) or "next" in rest
+
+
+def _stands_beside(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "and 24-09 on the right": with a word that adds it and a place after it."""
+    words = mentions.talk.texts[lead.start : ref.start]
+    adds = bool({"and", "then", "next"} & set(words)) and "but" not in words
+    return adds and bool(mentions.cue("movement", ref.end, ref.end + 1))
 
 
 def _first(mentions: Mentions, ref: Ref, leads: LeadIns, walk: Walk) -> bool:

@@ -84,10 +84,12 @@ _PASSED_REACH = 8
 
 def _again_in_passing(mentions: Mentions, ref: Ref, passed: Ref | None) -> bool:
     """ "half the size of 24-03, and 24-03's no giant": named in passing, and once more."""
-    if passed is None or passed.title != ref.title or ref.cut is not None:
+    if passed is None or ref.cut is not None or not ref.is_number:
         return False
+    if ref.start - passed.end == 1 and mentions.talk.texts[passed.end] in ("and", "or"):
+        return not mentions.talk.tokens[passed.end - 1].mark and passed.is_number  # "and 23-19"
     same = mentions.talk.sentence(ref.start) == mentions.talk.sentence(passed.start)
-    return same and ref.start - passed.end <= _PASSED_REACH
+    return same and passed.title == ref.title and ref.start - passed.end <= _PASSED_REACH
 
 
 _REPAIR_REACH = 14

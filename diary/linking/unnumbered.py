@@ -139,6 +139,14 @@ def unlabelled(
             )
     if walk.current is not None and walk.current.kind is PlantKind.UNNAMED:
         recent = walk.turns[-1]
+        if _another_starts(mentions, at, leads, recent):
+            return Turn(
+                at=at,
+                said=at,
+                plant=_new_unnamed(walk),
+                score=0.8,
+                rule="another plant said to have no number",
+            )
         if at - recent.said < 26 and (move is None or move.start <= recent.said):
             return None
         moved = move is not None and move.plain and move.start <= at
@@ -160,6 +168,20 @@ def unlabelled(
         score=0.88,
         rule="a plant said to have no number",
     )
+
+
+_ADDED = frozenset({"either", "neither", "though", "because", "remember", "again"})
+
+
+def _another_starts(mentions: Mentions, at: int, leads: LeadIns, recent: Turn) -> bool:
+    """ "No label. White. No label. Red.": a sentence that it heads, with something told between.
+
+    Not "no label, white. No number either."
+    """
+    start, stop = mentions.talk.sentence(at)
+    told = leads.told_before(at) > recent.said + 1
+    words = set(mentions.talk.texts[start:stop])
+    return mentions.talk.punctuated and at == start and told and not words & _ADDED
 
 
 def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | None:

@@ -185,6 +185,7 @@ def _after_stop(talk: Talk, at: int) -> bool:
 
 
 _MEASURED = (("tall",), ("wide",), ("across",), ("high",))
+_BITS = frozenset("half quarter bit third touch fraction little smidgen smidge".split())
 
 
 def _counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabulary) -> bool:
@@ -200,7 +201,11 @@ def _counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabular
     if vocabulary.other_units.at(texts, end) or texts[end : end + 1] in _MEASURED:
         return True
     rest = texts[end : end + 3]
-    if rest[:2] == ("and", "a") or rest[:1] == ("hundred",) or rest[:1] == ("of",):
+    if (
+        (rest[:2] == ("and", "a") and rest[2:] != () and rest[2] in _BITS)
+        or rest[:1] == ("hundred",)
+        or rest[:1] == ("of",)
+    ):
         return True
     if rest[:1] == ("and",) and len(rest) > 1 and (rest[1] in ("half", "quarter")):
         return True

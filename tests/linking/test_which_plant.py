@@ -32,6 +32,10 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "See also 23-11, same cross.",
         "You remember 23-11, I dare say.",
         "My wife likes 23-11 better.",
+        "So is 23-11, but 23-11's single.",
+        "Its pollen went on 23-11 and 23-40.",
+        "Last year's pick was 23-11; this beats it.",
+        "The father of this lot is Tilly Marsh.",
         "23-11 beats it hands down.",
         "It shaded out poor old 23-11.",
         "I took the pot that 23-11 was in.",
@@ -62,6 +66,7 @@ def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
         "It could be 23-11 or it could be 23-40, this one.",
         "The next one's writing has all run.",
         "Here's one that escaped numbering.",
+        "This seedling hasn't been given a number yet.",
         "Its left-hand neighbour never had so much as a number.",
         "A seedling of I know not what. No label.",
         "This is the one whose label the cat used as a toothpick.",
@@ -124,3 +129,17 @@ def test_a_name_shown(shown: str) -> None:
 def test_a_child_is_shown_and_is_no_parent() -> None:
     said = ("And its kid is 23-11 with the pollen of 23-40.", "It's red.")
     assert plants(*FIRST, *said) == ["23-04", "23-11"]
+
+
+def test_one_without_a_label_after_another() -> None:
+    said = ("No label. White, and frilled.", "No label. Red.", "Next is 23-11.")
+    assert plants(*FIRST, "Next is 24-07.", "It's white.", *said)[2:] == ["?", "?", "23-11"]
+
+
+def test_numbers_on_either_side() -> None:
+    said = ("That's Tilly Marsh on the left, white, and 23-11 on the right, pink.",)
+    assert plants(*said) == ["Tilly Marsh", "23-11"]
+
+
+def test_a_look_at_two_numbers() -> None:
+    assert plants("a quick look at 23 04 and a quick look at 23 11") == ["23-04", "23-11"]
