@@ -87,7 +87,7 @@ def _of_bloom(mentions: Mentions, f: Found) -> bool:
     low = max(0, f.start - _BACK)
     if talk.punctuated:
         low = max(low, talk.sentence(max(0, talk.sentence(f.start)[0] - 1))[0])
-    refs = [r.end for r in mentions.refs if r.cut is None and low <= r.start < f.start]
+    refs = [r.end for r in mentions.refs_in(low, f.start) if r.cut is None]
     low = max([low, *refs])
     nouns = vocabulary.subjects.find(talk.texts, low, f.start)
     nouns = [n for n in nouns if n.label != "nothing"]

@@ -17,7 +17,8 @@ _FILL = frozenset(
     "i make it count counted counting there are is 's 've got only just the about say um er uh "
     "for me on this that one them all told in total today now have look up well let see and oh "
     "so hang going to you her him we had a what not many lots few plenty then right here call "
-    "at most masses of love yes aye can see everywhere all over loads".split()
+    "at most masses of love yes aye can see everywhere all over loads "
+    "stands base bottom below".split()
 )
 _TELLS = frozenset({"count", "counted", "counting", "make", "see"})
 _GOES_ON = frozenset(
@@ -39,7 +40,8 @@ def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
         if amount is not None:
             near = at == noun.end and (marked or not talk.punctuated)
             copula = talk.texts[noun.end : noun.end + 1] in (("are",), ("is",))
-            plain = near or marked or told or copula
+            only = talk.texts[at - 1] == "the" and talk.texts[at - 2] in ("just", "only")
+            plain = near or marked or told or copula or only
             return amount if plain and _is_count(mentions, amount, told) else None
         if talk.texts[at] not in _FILL or mentions.vocabulary.counted.at(talk.texts, at):
             return None

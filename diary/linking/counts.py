@@ -83,11 +83,7 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
         for start in range(max(0, i - 5), i):
             amount = quantity(talk.texts, start)
             if amount is not None and amount.end == i and not mentions.masked[start]:
-                if (
-                    start
-                    and talk.texts[start - 1] in _NOT_BEFORE
-                    and not talk.tokens[start - 1].mark
-                ):
+                if _is_led(mentions, start):
                     break
                 placed = talk.texts[max(0, start - 2) : start + 1]
                 if placed[-1:] == ("one",) and placed[:1] and placed[0] in _PLACES:
@@ -104,6 +100,14 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
             return None
         i -= 1
     return None
+
+
+def _is_led(mentions: Mentions, at: int) -> bool:
+    """ "the last two heads", "page four": a number that is told for another reason."""
+    talk = mentions.talk
+    if at == 0 or talk.tokens[at - 1].mark or talk.texts[max(0, at - 2) : at] == ("up", "to"):
+        return False
+    return talk.texts[at - 1] in _NOT_BEFORE
 
 
 def _exist(mentions: Mentions, amount: Quantity, noun: Found) -> bool:

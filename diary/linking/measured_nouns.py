@@ -125,6 +125,7 @@ def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
     many = _of_many(mentions, found, at)
     if many:
         return many
+    found = _without_counted(mentions, found, at)
     nothing = [f for f in found[-1:] if f.label == NOTHING and told_of(mentions, f, at)]
     if nothing:
         return nothing
@@ -147,6 +148,21 @@ def _of_many(mentions: Mentions, found: list[Found], at: int) -> list[Found]:
     many = [f for f in found if texts[f.end - 1].endswith(("s", "foliage"))]
     later = texts[many[-1].end : at] if many else ()
     return many[-1:] if _PLURAL & set(later) else []
+
+
+def _without_counted(mentions: Mentions, found: list[Found], at: int) -> list[Found]:
+    """ "The truss holds twenty pips and it's nine centimetres": "it" is no pips."""
+    texts = mentions.talk.texts
+    if len(found) < 2 or not texts[found[-1].end - 1].endswith("s"):
+        return found
+    later = texts[found[-1].end : at]
+    one = [
+        f
+        for f in found[:-1]
+        if f.label != NOTHING
+        and (texts[f.end - 1] == "truss" or not texts[f.end - 1].endswith("s"))
+    ]
+    return found[:-1] if one and {"it", "she", "he"} & set(later) else found
 
 
 def _leads_to(mentions: Mentions, noun: Found, at: int) -> bool:
@@ -193,8 +209,7 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
     start = talk.sentence(low - 1)[0]
     if not talk.punctuated:
         start = talk.sentence(max(0, low - _REACH))[0]
-    if any(start < r.end and r.start < low for r in mentions.refs if r.cut is None):
-        start = max(r.end for r in mentions.refs if r.cut is None and r.start < low)
+    start = max([start, *_plants_said(mentions, start, low)])
     found = _outermost(mentions.vocabulary.subjects.find(talk.texts, start, low))
     if not talk.punctuated and found and found[-1].label == NOTHING:
         return ""
@@ -209,6 +224,11 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
     if not told:
         return ""
     return told[0] if talk.punctuated else told[-1]
+
+
+def _plants_said(mentions: Mentions, low: int, at: int) -> list[int]:
+    """Where the names and numbers said there end: what stood before is of another plant."""
+    return [r.end for r in mentions.refs_in(max(0, low - 8), at) if r.cut is None]
 
 
 def _is_subject(mentions: Mentions, noun: Found) -> bool:
@@ -230,7 +250,7 @@ def _is_subject(mentions: Mentions, noun: Found) -> bool:
 
 def topic(mentions: Mentions, low: int, at: int) -> tuple[str, str]:
     """The plant and the way it is measured: "Dwarf, twelve centimetres", "it's not tall ..."."""
-    low = max([low, *(r.end for r in mentions.refs if r.cut is None and r.start < at)])
+    low = max([low, *_plants_said(mentions, low, at)])
     texts = mentions.talk.texts
     found = mentions.vocabulary.size_topics.find(texts, max(low, at - _REACH), at)
     if not found:

@@ -20,6 +20,7 @@ from diary.linking.measured_nouns import (
 from diary.linking.no_size import is_no_size, is_pot
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 
 _BY_THE_WAY = 8
 _FEW = 6
@@ -127,8 +128,9 @@ def _second_side(
 
 def _by_another(mentions: Mentions, length: Length) -> bool:
     texts = mentions.talk.texts
-    return texts[length.end : length.end + 1] == ("by",) and any(
-        x.start == length.end + 1 for x in mentions.lengths_in(length.end, length.end + 2)
+    return (
+        texts[length.end : length.end + 1] == ("by",)
+        and quantity(texts, length.end + 1) is not None
     )
 
 

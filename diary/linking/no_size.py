@@ -70,7 +70,7 @@ def _of_a_stuff(mentions: Mentions, length: Length) -> bool:
     noun = mentions.vocabulary.subjects.at(texts, at)
     if noun is not None:
         return noun.label == "nothing"
-    return at < len(texts) and texts[at] not in ("it", "them", "this", "that")
+    return at < len(texts) and texts[at] not in _MEASURED_BY
 
 
 _ABOUT = frozenset("a an about around some nearly good full of or so it them just over".split())
@@ -127,6 +127,7 @@ def _unknown_thing(mentions: Mentions, length: Length) -> bool:
     )
 
 
+_MEASURED_BY = frozenset({"it", "them", "this", "that", "ruler", "rule", "tape", "gauge"})
 _QUALITIES = frozenset(
     "a the good bare straight clean stiff strong solid clear thick wiry of its nice lovely long "
     "proper pure sturdy fine".split()

@@ -4,6 +4,7 @@
 speaker has said that sizes are in inches, "a good three, is that".
 """
 
+from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -16,6 +17,7 @@ from diary.reading.vocabulary import Unit
 _NEAR = 18
 _REPAIR_REACH = 9
 _UNIT_AHEAD = 6
+_UNITS_BACK = 40  # sizes back, the unit a bare size may be meant in
 _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
     "another only fully full of barely".split()
@@ -44,10 +46,13 @@ class _Heard:
 def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
     """The sizes whose unit is not said, in order."""
     taken = {i for x in lengths for i in range(x.start, x.end)}
-    units = _units_heard(mentions, lengths)
+    units = _units_heard(mentions, taken)
     found: list[Length] = []
+    at = 0
     for amount in _amounts(mentions, taken):
-        before = [x for x in [*lengths, *found] if x.end <= amount.start]
+        while at < len(lengths) and lengths[at].end <= amount.start:
+            at += 1
+        before = [*lengths[max(0, at - 1) : at], *found[-1:]]
         previous = max(before, key=lambda x: x.end, default=None)
         unit = _unit_for(mentions, amount, previous, units)
         if unit is not None:
@@ -78,13 +83,13 @@ def _amounts(mentions: Mentions, taken: set[int]) -> Iterator[Quantity]:
         i = amount.end
 
 
-def _units_heard(mentions: Mentions, lengths: list[Length]) -> list[_Heard]:
+def _units_heard(mentions: Mentions, taken: set[int]) -> list[_Heard]:
     """Every unit of the talk: those of lengths, those declared, those named by themselves."""
     talk, table = mentions.talk, mentions.vocabulary.unit_table
     heard = []
     for f in mentions.vocabulary.units.find(talk.texts):
         low = max(talk.sentence(f.start)[0], f.start - 8)
-        alone = not any(x.start <= f.start < x.end for x in lengths)
+        alone = f.start not in taken
         declared = alone and bool(_SIZING & set(talk.texts[low : f.start]))
         heard.append(
             _Heard(f.start, table[f.label], declared and "in" in talk.texts[low : f.start])
@@ -97,10 +102,14 @@ def _unit_for(
 ) -> Unit | None:
     """The unit that the amount is meant in, if it is a size at all."""
     talk = mentions.talk
+    heard = bisect_left(units, amount.start, key=lambda h: h.at)
+    later, units = units[heard : heard + 4], units[:heard]
     if talk.texts[amount.end : amount.end + 1] == ("by",):
-        second = [h for h in units if amount.end < h.at <= amount.end + 6]
+        second = [h for h in later if amount.end < h.at <= amount.end + 6]
         if second and any(x.start == amount.end + 1 for x in mentions.lengths):
             return second[0].unit  # "thirty by forty-five centimetres"
+    if previous is not None and talk.texts[previous.end : amount.start] == ("by",):
+        return _unit_of(mentions, previous, units)  # "seventeen centimetres by twenty"
     after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
     way = after.label.split()[-1] if after is not None else ""
     near = previous is not None and amount.start - previous.end < _NEAR
@@ -113,10 +122,10 @@ def _unit_for(
         like = unit is not None and 0.6 <= amount.value * unit.mm / max(previous.mm, 0.1) <= 1.7
         if unit is not None and (like or not mended) and 1 <= amount.value <= 400 / unit.mm * 10:
             return unit
-    ahead = _named_ahead(mentions, amount, units) if after or headed else None
+    ahead = _named_ahead(mentions, amount, later) if after or headed else None
     if ahead is not None:
         return ahead
-    declared = next((h.unit for h in reversed(units) if h.declared and h.at < amount.start), None)
+    declared = next((h.unit for h in reversed(units) if h.declared), None)
     broken = amount.value != int(amount.value)
     weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
     sure = headed and (broken or not _many_before(mentions, amount.start))
@@ -124,7 +133,7 @@ def _unit_for(
         return declared if _in(_SPAN[way], amount.value * declared.mm) else None
     if not after and not (headed and broken):
         return None
-    used = [h.unit for h in reversed(units) if h.at < amount.start]
+    used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
     return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
 
 
@@ -164,7 +173,11 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
     if mentions.vocabulary.counted.find(talk.texts, previous.end, amount.start):
         return False  # "count them buds, I make it twenty-three"
     further = talk.sentence_number(amount.start) - talk.sentence_number(previous.start)
-    cut = any(r.start <= amount.start < r.end for r in mentions.refs if r.cut is not None)
+    cut = any(
+        r.start <= amount.start < r.end
+        for r in mentions.refs_in(amount.start - 8, amount.start + 1)
+        if r.cut is not None
+    )
     fragment = talk.sentence(amount.start) == (amount.start, amount.end)
     if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
         return False
@@ -183,11 +196,8 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
 
 def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | None:
     """The unit that the length was said in, or took."""
-    inside = [h.unit for h in units if length.start <= h.at < length.end]
-    if inside:
-        return inside[-1]
-    before = [h.unit for h in units if h.at < length.start]
-    return before[-1] if before else None
+    heard = bisect_left(units, length.end, key=lambda h: h.at)
+    return units[heard - 1].unit if heard else None
 
 
 def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:

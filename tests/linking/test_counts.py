@@ -59,6 +59,8 @@ def test_what_is_not_counted(said: str) -> None:
         ("Two cuttings struck off it yesterday.", {"count_cuttings": 2}),
         ("I took five tips off it.", {"count_cuttings": 5}),
         ("Four of the trusses are out.", {"count_heads": 4}),
+        ("There's a new shoot at the base, just the one.", {"count_shoots": 1}),
+        ("I took nine cuttings off it and lost two, so that's seven.", {"count_cuttings": 7}),
         ("Three new growths from the soil.", {"count_shoots": 3}),
     ],
 )

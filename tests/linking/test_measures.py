@@ -101,6 +101,8 @@ def test_coins_as_sizes(said: str, mm: float) -> None:
         ("The plant is thirty by forty-five centimetres.", "plant_height", 300),
         ("The plant is thirty by forty-five centimetres.", "plant_spread", 450),
         ("Lovely straight stem on it. Thirty-five centimetres.", "stem_length", 350),
+        ("The truss holds twenty pips and it's nine centimetres over all.", "head_diameter", 90),
+        ("Plant's compact, seventeen centimetres by twenty.", "plant_spread", 200),
         ("All that from a plant no taller than twenty centimetres.", "plant_height", 200),
         ("It stops at nine inches, does this.", "plant_height", 228.6),
         ("Every pip on it is thirty-two millimetres.", "bloom_diameter", 32),
@@ -128,6 +130,7 @@ def test_the_noun_may_stand_anywhere(said: str, trait: str, mm: float) -> None:
         "The bench is three foot six high.",
         "I cut the stem back to six inches.",
         "I had it down as forty millimetres.",
+        "I stopped it at four inches.",
         "It was two inches tall at Christmas.",
     ],
 )
