@@ -16,7 +16,8 @@ _DEFINITE = frozenset({"the", "that", "my", "our", "yon"})
 _PERSONS = frozenset({"him", "her"})
 _HEADS = frozenset(
     "one plant thing fella fellow chap lad lady lass girl gal guy bloke boy beauty seedling "
-    "mystery orphan foundling stranger stray basket pot tub creature baby soul".split()
+    "mystery job critter specimen orphan foundling stranger stray basket pot tub "
+    "creature baby soul".split()
 )
 _NO_NUMBER = frozenset(
     "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "

@@ -52,7 +52,9 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     return rest[i] in _LOSSES
 
 
-_GOVERNING = frozenset("of about than against from with like as for unlike".split())
+_GOVERNING = frozenset(
+    "of about than against from with like as for unlike alongside beside near behind".split()
+)
 _PAIRING = (("both",), ("between",), ("like",), ("than",))
 _SIBLINGS = frozenset({"sisters", "brothers", "siblings", "halves", "parents"})
 _OWN = frozenset(
@@ -97,7 +99,8 @@ _ACTS = frozenset(
     "likes like liked prefer prefers loves love hates beat beats shaded shades crowded crowds "
     "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "
     "killed lost hid hides hiding resembles matches suits envy miss remember outshines "
-    "outlasts outlasted knocks leaves touching crowding shading copies copied rivals".split()
+    "outlasts outlasted knocks leaves touching crowding shading copies copied rivals sold lent "
+    "sent binned".split()
 )
 _OBJECTS = frozenset({"it", "this", "him", "her", "them", "that"})
 _DONE = frozenset("dead dealt done finished sorted gone over seen".split())

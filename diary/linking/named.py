@@ -17,7 +17,9 @@ _NOT_AFTER_NAME = frozenset(
 _SELF = frozenset({"itself", "himself", "herself", "too", "now"})
 _STANDS = frozenset({"is", "'s", "stands", "sits", "lives", "comes", "goes"})
 _HERE = frozenset("here beside behind next alongside right just at there in".split())
-_NEAR = frozenset("here it him her this that them its his along elbow end side comparison".split())
+_NEAR = frozenset(
+    "here it him her this that them its his along elbow end side comparison flower bloom".split()
+)
 _KEPT = frozenset("keep kept have had 've bought brought put stood stuck fetched left grow".split())
 
 

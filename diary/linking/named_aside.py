@@ -9,6 +9,7 @@ from diary.reading.mentions import Mentions, Ref
 _CROSSING = frozenset(
     "put pollinated dusted selfing fertilised bred married wed self pollen blood".split()
 )
+_STRAIN = frozenset("blood side influence genes in leaf habit look".split())
 _OPINION = frozenset(
     "swears reckons insists claims thinks swear reckon insist claim think says say said told "
     "thought bet guess wondered wonder mistook called calls asks asked".split()
@@ -23,6 +24,9 @@ def crossed_after(mentions: Mentions, ref: Ref) -> bool:
     if talk.tokens[ref.end - 1].mark:
         return False
     rest = talk.texts[ref.end : ref.end + 4]
+    article = talk.texts[max(0, ref.start - 1) : ref.start] in (("the",), ("some",), ("more",))
+    if article and rest[:1] != () and (rest[0].endswith("ing") or rest[0] in _STRAIN):
+        return True  # "that's the Tin Whistle coming out"
     return rest[:1] != () and (
         rest[0] in _CROSSING
         or rest[:3] in (("with", "its", "own"), ("on", "its", "own"))

@@ -57,6 +57,14 @@ def _indefinite(words: tuple[str, ...]) -> bool:
     return words[:1] in (("a",), ("an",), ("one",)) and bool(_ANY_PLANT & set(words[1:2]))
 
 
+def _on_that_one(words: tuple[str, ...]) -> bool:
+    """ "The label on that one's been eaten"."""
+    return any(
+        words[i] in ("on", "off", "from", "of") and words[i + 1 : i + 3] == ("that", "one")
+        for i in range(len(words) - 2)
+    )
+
+
 def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     """ "This one came with no history, a gift in a plain pot, unlabelled"."""
     head = mentions.talk.texts[start : min(at, start + 4)]
@@ -123,7 +131,7 @@ def unlabelled(
     pointed = _pointed_at(mentions, at, walk)
     opened = opened or pointed is not None
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
-    fresh = fresh or _opens_with(mentions, start, at)
+    fresh = fresh or _opens_with(mentions, start, at) or _on_that_one(window)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before))
     or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])
