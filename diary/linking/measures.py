@@ -22,9 +22,13 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
     lengths = [x for x in mentions.lengths if not any(mentions.masked[x.start : x.end])]
     lengths = sorted([*lengths, *without_unit(mentions, lengths)], key=lambda x: x.start)
     measured: list[Measured] = []
+    dropped = -1
     for x in lengths:
+        second_side = mentions.talk.texts[x.start - 1 : x.start] == ("by",)
         m = measure(mentions, x, measured[-1] if measured else None)
-        if m is not None:
+        if m is None or (second_side and dropped == x.start - 1):
+            dropped = x.end  # "the tray's fifteen inches by nine"
+        else:
             measured.append(m)
     kept = _settled(mentions, measured)
     coins = _coins(mentions)
@@ -66,7 +70,7 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             kept.append(m)
             continue
         between = range(previous.length.end, m.length.start)
-        repaired = any(s in between for s, _ in repairs)
+        repaired = any(s in between or s == m.length.end for s, _ in repairs)
         same_dimension = (
             not previous.dimension or not m.dimension or previous.dimension == m.dimension
         )

@@ -27,6 +27,9 @@ _SELF_SCOPED = frozenset(
         "count_germinated",
     }
 )
+_OF_THE_CROSS = frozenset(
+    "similar_to seed_parent pollen_parent sport_of count_seeds_sown count_germinated".split()
+)
 _PAST_TOO = frozenset({"first_flower", "early", "late", "long"})
 
 
@@ -45,9 +48,10 @@ def observe(
 
 
 def _elsewhere(statement: Statement, others: set[int]) -> bool:
+    """Whether it is told of another plant; parents and the cross's own seed never are."""
     return (
         statement.start in others
-        and statement.trait not in ("similar_to", "seed_parent", "pollen_parent", "sport_of")
+        and statement.trait not in _OF_THE_CROSS
         and statement.end - 1 in others
     )
 

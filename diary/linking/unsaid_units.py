@@ -20,7 +20,7 @@ _UNIT_AHEAD = 6
 _UNITS_BACK = 40  # sizes back, the unit a bare size may be meant in
 _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
-    "another only fully full of barely".split()
+    "another only fully full barely of".split()
 )
 _WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
 _NEARER = frozenset({"nearer", "closer"})
@@ -183,6 +183,8 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
         return False
     if talk.texts[amount.start - 1] in _NEARER and further == 0:
         return True
+    if talk.texts[amount.end : amount.end + 1] in (("actually",), ("sorry",)) and further <= 1:
+        return True  # "it's 2 inches it's 2 and a quarter actually"
     repairs = [
         f for f in mentions.cue("repair", previous.end, amount.start) if f.end <= amount.start
     ]

@@ -73,6 +73,7 @@ def test_the_number_may_stand_after_its_noun(said: str, expected: dict[str, int]
     [
         ("I sowed sixteen of that cross and five, sorry, six of them germinated.", 16, 6),
         ("Out of twelve seeds I got nine up.", 12, 9),
+        ("The mother's Fenmarsh Lad. Five seeds went in and four came up.", 5, 4),
         ("Eleven seed in. Four up.", 11, 4),
         ("Sown, twelve; up, five.", 12, 5),
         ("Of the twenty seeds I put in, half a dozen showed.", 20, 6),

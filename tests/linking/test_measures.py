@@ -131,6 +131,8 @@ def test_the_noun_may_stand_anywhere(said: str, trait: str, mm: float) -> None:
         "I cut the stem back to six inches.",
         "I had it down as forty millimetres.",
         "I stopped it at four inches.",
+        "Two inches nearer the glass and it would have scorched.",
+        "The tray's fifteen inches by nine.",
         "It was two inches tall at Christmas.",
     ],
 )
@@ -145,6 +147,7 @@ def test_differences_limits_and_ways_are_no_size(said: str) -> None:
         (("Sizes in inches today.", "A good three, is that."), "bloom_diameter", 76.2),
         (("Sizes in millimetres today.", "Flower, fifty-two."), "bloom_diameter", 52),
         (("It was down as forty millimetres but it's nearer forty-four.",), "bloom_diameter", 44),
+        (("It's two inches, it's two and a quarter, actually.",), "bloom_diameter", 57.15),
         (("Three inches. No, my thumb was in the way. Two and a half.",), "bloom_diameter", 63.5),
         (("A hundred and fifty across, and that's millimetres.",), "bloom_diameter", 150),
         (
