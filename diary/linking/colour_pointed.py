@@ -1,6 +1,7 @@
 """The part that a pronoun stands for: "what I like is the stem, it's nearly black"."""
 
-from diary.linking.colour_topics import DEFINITE, FAR, INNER, brought_in, head_of
+from diary.linking.colour_headings import DEFINITE
+from diary.linking.colour_topics import FAR, INNER, brought_in, head_of
 from diary.linking.colour_words import BE, COPULAS
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
@@ -46,6 +47,7 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
         return last.label if ends or "from" in lead else None
     ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
     shown = bool(set(lead) & {"what", "look", "bar", "except", "barring"}) and ends
+    shown = shown or (ends and lead[-2:-1] in (("is",), ("'s",)))  # "the other thing is the bud"
     sentence = talk.sentence(start - 1)[0]
     head = head_of(mentions, sentence, start) or _definite(mentions, last, start)
     if shown or (head is not None and (head.label in INNER or colour.value in _OF_LEAVES_ONLY)):

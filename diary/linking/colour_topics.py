@@ -5,6 +5,7 @@ that's a picture, gold." "Cherry red below." Each habit of speech is one functio
 in turn, for colours that have no part in their own phrase.
 """
 
+from diary.linking.colour_headings import SHOWING, bare_part
 from diary.linking.colour_led_in import led_in, opening_up, placed
 from diary.linking.colour_places import Attached
 from diary.linking.colour_words import BE, COPULAS, FRAGMENT_LEADS, THE
@@ -26,7 +27,6 @@ _INTRODUCING = (
     ("you", "get"),
     ("you", "'ve"),
 )
-_SHOWING = frozenset("what look as now mind see then but bar except barring".split())
 INNER = frozenset(
     "throat eye centre blotch edge reverse star zone base veins feathering stripe spots "
     "flush".split()
@@ -73,6 +73,8 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
     texts, i = talk.texts, colour.end
     if talk.tokens[i - 1].mark in (STOP, QUERY):
         return None
+    if texts[i : i + 1] == ("as",) and not talk.tokens[i - 1].mark:  # "black as your hat, the eye"
+        i = next((j + 1 for j in range(i, i + 5) if talk.between(j, j + 1, (COMMA,))), i)
     while i < len(texts) and texts[i] in BE | {"too", "all", "again"} and i - colour.end < 3:
         i += 1
     if i >= len(texts) or texts[i] not in THE:
@@ -80,13 +82,17 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
     part = _part_at(mentions, i + 1) or _part_at(mentions, i + 2)
     if part is None or talk.between(i, part.end - 1, (STOP, QUERY, COMMA)):
         return None
-    closed = talk.tokens[part.end - 1].mark in (STOP, QUERY) or part.end >= len(texts)
+    end = part.end + 2 * (texts[part.end : part.end + 2] in _OF_IT)
+    closed = end >= len(texts) or talk.tokens[end - 1].mark in (STOP, QUERY)
     apart = talk.tokens[part.end - 1].mark == COMMA and texts[part.end] in ("and", "with", "but")
     if talk.punctuated:
         return part.label if closed or apart else None
     after = texts[part.end] if part.end < len(texts) else ""
     ended = closed or (talk.clause(part.start)[1] == part.end and after not in COPULAS)
     return part.label if ended and not mentions.colours_in(part.end, part.end + 3) else None
+
+
+_OF_IT = (("on", "it"), ("of", "it"), ("to", "it"), ("on", "that"), ("on", "him"), ("on", "her"))
 
 
 def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -102,7 +108,7 @@ def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     sentence = talk.sentence(start)[0]
     if start == sentence:
-        return _bare_part(mentions, sentence)
+        return bare_part(mentions, sentence)
     head = head_of(mentions, sentence, start)
     if head is not None:
         return head.label
@@ -125,7 +131,8 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     lead = talk.texts[start if talk.punctuated else max(start, head.start - 1) : head.start]
     if len(lead) > 4 or not set(lead) <= _LEADS_OF_SUBJECT:
         return None
-    between = talk.texts[parts[-1].end : colour.start]
+    resumed = talk.clause(colour.start)[0] if put_in else 0
+    between = talk.texts[max(parts[-1].end, resumed) : colour.start]
     if between[:2] in (("of", "it"), ("on", "it"), ("to", "it")):
         between = between[2:]
     told = talk.texts[head.end : head.end + 1]
@@ -194,52 +201,7 @@ def _under_heading(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     if not sentence or talk.tokens[sentence - 1].mark != QUERY:
         return None
-    return None if mentions.parts_in(sentence, colour.start) else _bare_part(mentions, sentence)
-
-
-def _bare_part(mentions: Mentions, sentence: int) -> str | None:
-    """ "Throat? Lemon.": the sentence before is the part and nothing else."""
-    if not sentence or not mentions.talk.punctuated:
-        return None
-    start, stop = mentions.talk.sentence(sentence - 1)
-    parts = mentions.parts_in(start, stop)
-    if mentions.colours_in(start, stop):
-        return None
-    if (
-        parts
-        and parts[-1].end == stop
-        and parts[-1].label != "bloom"
-        and _pointing_out(mentions.talk.texts[start : parts[-1].start])
-    ):
-        return parts[-1].label
-    if stop - start > 4:
-        return None
-    if len(parts) != 1 or not is_of_plant(mentions, parts[0]):
-        return None
-    rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
-    return parts[0].label if rest <= THE | _SHOWING | {"and", "about", "now", "for"} else None
-
-
-def _pointing_out(lead: tuple[str, ...]) -> bool:
-    """ "what I like is the reverse.", "look at that throat.", "what I call a blotch."."""
-    if lead[-1:] == ("a",) and lead[-2:-1] in (("call",), ("'s",)) and "there" not in lead[:-2]:
-        return True
-    return lead[-1:] in DEFINITE and lead[-2:-1] in (
-        ("is",),
-        ("'s",),
-        ("at",),
-        ("bar",),
-        ("barring",),
-        ("except",),
-        ("for",),
-        ("got",),
-        ("like",),
-        ("love",),
-        ("about",),
-    )
-
-
-DEFINITE = (("the",), ("that",), ("this",), ("its",), ("his",), ("her",))
+    return None if mentions.parts_in(sentence, colour.start) else bare_part(mentions, sentence)
 
 
 def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
@@ -249,7 +211,7 @@ def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
     if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
         return None
     lead = talk.texts[sentence : first.start]
-    if len(lead) > 3 or not set(lead) <= THE | _SHOWING | {
+    if len(lead) > 3 or not set(lead) <= THE | SHOWING | {
         "and",
         "so",
         "well",

@@ -45,6 +45,9 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     if talk.texts[i - 1 : i] == ("as",) and talk.texts[colour.end : colour.end + 1] == ("as",):
         before = set(talk.texts[max(low, i - 4) : i - 1])
         return bool(before & {"not", "nowhere", "nothing", "half", "never"})
+    in_another = talk.texts[colour.end : colour.end + 1] in (("in",), ("on",))
+    if in_another and "more" in talk.texts[low:i] and mentions.ref_at(colour.end + 1):
+        return True  # "there's more pink in Hobnail"
     while i > low and talk.texts[i - 1] in ("the", "a", "any", "your", "on", "to", "it", "is"):
         i -= 1
     if i > low and talk.texts[i - 1] == "than":
@@ -67,7 +70,7 @@ def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
         owned = talk.texts[cue.end] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
         if far or owned or mentions.parts_in(cue.start, colour.start):
             continue
-        if not {"this", "it", "that"} & set(talk.texts[cue.end : colour.start]):
+        if not {"this", "it"} & set(talk.texts[cue.end : colour.start]):
             return not mentions.parts_in(max(0, start - 10), start)
     return False
 

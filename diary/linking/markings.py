@@ -64,6 +64,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
     if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
         return False  # a card is filled in: "eye none"
+    if word == "spotted" and before in ("i", "'ve", "have", "we", "you", "had", "just"):
+        return False  # "I've spotted something"
     if talk.tokens[part.end - 1].mark == QUERY and rest[:1] in _ANSWERED_NO:
         return False  # "Stripes? Not one."
     if before == "the" and part.start > 1 and talk.texts[part.start - 2] in _EXCEPT:

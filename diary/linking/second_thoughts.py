@@ -11,6 +11,7 @@ from diary.linking.colour_of import DEFAULT_RULE
 from diary.linking.colour_thoughts import set_aside
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
 
 _REACH = 15
 _DENIED_REACH = 18
@@ -100,10 +101,21 @@ def _set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
     """Whether a colour gives way to a better one, with no other part told in between."""
     if first.negated or second.negated or not _same_place(first, second):
         return False
-    parts = mentions.parts_in(first.end, second.start)
-    if any(p.label != first.part for p in parts):
+    if any(p.label != first.part for p in _told_between(mentions, first, second)):
         return False
     return set_aside(mentions, first, second)
+
+
+def _told_between(mentions: Mentions, first: Statement, second: Statement) -> tuple[Found, ...]:
+    """Other parts told of after the first: not the uppers of "a brown blotch to the uppers"."""
+    start, texts = first.end, mentions.talk.texts
+    if first.part not in (None, "bloom") and texts[start : start + 1] in (
+        ("to",),
+        ("on",),
+        ("at",),
+    ):
+        start = min(mentions.talk.clause(start)[1], second.start)
+    return mentions.parts_in(start, second.start)
 
 
 def repairs_in(mentions: Mentions, start: int = 0, end: int | None = None) -> list[tuple[int, int]]:
@@ -166,7 +178,7 @@ def _far(
     )
     if soft and second.start - first.end > 7:
         return True
-    parts = mentions.parts_in(first.end, second.start)
+    parts = _told_between(mentions, first, second)
     return first.trait == "colour" and bool(parts) and not any(p.label == first.part for p in parts)
 
 

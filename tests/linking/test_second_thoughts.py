@@ -44,6 +44,8 @@ def test_two_things_side_by_side_both_stand() -> None:
         ("It's yellow, well, more of a cream really.", {"bloom cream"}),
         ("What they would have called puce and I call brown.", {"bloom brown"}),
         ("It was white this morning and it's pink now.", {"bloom pink"}),
+        ("A brown blotch to the uppers, well, no, bronze is fairer.", {"blotch bronze"}),
+        ("It's not quite white, it's got a bit of cream about it.", {"bloom cream"}),
         ("With a yellow edge, or rather gold.", {"edge gold"}),
         (
             "The throat is white, or so I took it to be last night, but no doubt it's cream.",
@@ -65,3 +67,8 @@ def test_a_marking_denied_at_once_was_none() -> None:
 def test_a_marking_asked_for_and_denied_is_none() -> None:
     assert values("marking", "Stripes? Not one.") == []
     assert values("marking", "Stripes? Plenty.") == ["stripe"]
+
+
+def test_what_is_spotted_by_the_speaker_is_no_marking() -> None:
+    assert values("marking", "I've spotted something.") == []
+    assert values("marking", "The petals are spotted.") == ["spots"]
