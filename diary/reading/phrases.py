@@ -26,6 +26,7 @@ class Found:
 class _Slot:
     options: tuple[tuple[str, ...], ...]
     optional: bool
+    by_size: tuple[tuple[int, frozenset[tuple[str, ...]]], ...]  # options, for a quick look
 
 
 _Entry = tuple[tuple[_Slot, ...], str]
@@ -98,7 +99,11 @@ def _slots(phrase: str) -> tuple[_Slot, ...]:
             if words:
                 options.append(tuple(words))
         if options:
-            slots.append(_Slot(tuple(options), optional))
+            by_size = tuple(
+                (size, frozenset(o for o in options if len(o) == size))
+                for size in sorted({len(o) for o in options})
+            )
+            slots.append(_Slot(tuple(options), optional, by_size))
     return tuple(slots)
 
 
@@ -130,9 +135,8 @@ def _match(slots: tuple[_Slot, ...], n: int, texts: Sequence[str], at: int, stop
     if n == len(slots):
         return at
     best = -1
-    for option in slots[n].options:
-        size = len(option)
-        if at + size <= stop and (option == (_ANY,) or tuple(texts[at : at + size]) == option):
+    for size, options in slots[n].by_size:
+        if at + size <= stop and (tuple(texts[at : at + size]) in options or (_ANY,) in options):
             best = max(best, _match(slots, n + 1, texts, at + size, stop))
     if slots[n].optional:
         best = max(best, _match(slots, n + 1, texts, at, stop))
