@@ -106,7 +106,9 @@ def long_done(mentions: Mentions, found: Found) -> bool:
         return False
     talk = mentions.talk
     low = max(talk.clause(found.start)[0], found.start - 3)
-    return bool(_PAST & set(talk.texts[low : found.start + 1]))
+    return bool(_PAST & set(talk.texts[low : found.start + 1])) or (
+        "had" in talk.texts[low : found.start] and found.label == "show"
+    )
 
 
 def somebody_elses(mentions: Mentions, found: Found) -> bool:

@@ -48,6 +48,14 @@ from tests.reading.said import values
         # whole clauses
         ("So that goes.", "discard"),
         ("No, she stays.", "keep"),
+        # a want and a deed
+        ("It wants rooting.", "propagate"),
+        ("Needs christening, does this.", "name"),
+        ("Not going to be growing it again.", "discard"),
+        ("Back under the bench till the spring.", "watch"),
+        ("It can father the next lot.", "breed"),
+        ("That's going into the permanent bed.", "keep"),
+        ("Put it down for class four.", "show"),
         # done before, and to be done again
         ("I divided it in September, so I'll be doing the same again this year.", "propagate"),
         ("I've bred from it three times and I'll do it again.", "breed"),
@@ -70,6 +78,9 @@ def test_decisions(said: str, decision: str) -> None:
         "Cerise it stays.",
         "She goes back on the bench.",
         "I'm taking no cuttings of it.",
+        "I've had it on the bench at the village show twice.",
+        "Another year gone by.",
+        "It isn't going anywhere near a show.",
         "It might get a name some day.",
     ],
 )
