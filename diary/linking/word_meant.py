@@ -22,6 +22,7 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _less(mentions, s)
         and not _of_a_leaf(mentions, s)
         and not _softened(mentions, s, found)
+        and not _not_yet(mentions, s)
     ]
 
 
@@ -50,6 +51,25 @@ def _less(mentions: Mentions, s: Statement) -> bool:
     if s.trait not in ("habit", "bloom_form") or before[-1:] != ("than",):
         return False
     return "more" in before and "no" not in before and "not" not in before
+
+
+def _not_yet(mentions: Mentions, s: Statement) -> bool:
+    """ "it might come double next year"; not "in May it was double"."""
+    if s.trait == "bloom_size":
+        return False
+    texts = mentions.talk.texts
+    low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
+    return any(
+        texts[i] in _MODALS and texts[i + 1] in _BECOMING and i + 1 < s.end
+        for i in range(low, s.start)
+    )
+
+
+_MODALS = frozenset({"might", "may", "could", "will", "'ll", "should"})
+_BECOMING = frozenset(
+    {"be", "come", "turn", "prove", "get", "go", "become", "still", "yet", "even"}
+)
+_MODAL_BEFORE = 5
 
 
 def _softened(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:

@@ -231,6 +231,7 @@ def _to_turning(talk: Talk, start: int) -> int:
             ("no",),
             ("now",),
             ("it",),
+            ("got",),
         ):
             return i
     return stop

@@ -47,6 +47,11 @@ from tests.reading.said import values
         ("Scent? Not a whiff.", "scent", ["none"]),
         ("It's not scented.", "scent", ["none"]),
         ("As for scent, it has none.", "scent", ["none"]),
+        ("I had my nose in every flower, nothing.", "scent", ["none"]),
+        ("It dangles nicely over the side of the pot.", "habit", ["trailing"]),
+        ("You'd have to nail it down.", "habit", ["vigorous"]),
+        ("A bit of a miser with its blooms.", "flowering", ["shy"]),
+        ("Hasn't had a week off since Whitsun.", "flowering", ["long"]),
         ("Grey mould got into it.", "health", ["botrytis"]),
         ("Nice big flowers.", "bloom_size", ["large"]),
         ("A tiny little bloom.", "bloom_size", ["small"]),
@@ -77,6 +82,11 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("My neighbour lost twenty to the rot.", "health"),
         ("The whitefly are all on the tomatoes.", "health"),
         ("I sprayed against rust.", "health"),
+        ("I dust with sulphur for the mildew.", "health"),
+        ("My neighbour's is a double.", "bloom_form"),
+        ("It might come double next year.", "bloom_form"),
+        ("The mother plant is much more vigorous.", "habit"),
+        ("The leaf's got no smell to it.", "scent"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:

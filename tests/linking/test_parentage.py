@@ -34,6 +34,9 @@ CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
         "Fenmarsh Lad was the pod, Copper Lantern was the pollen.",
         "I crossed Copper Lantern onto Fenmarsh Lad.",
         "It's Fenmarsh Lad fertilised by Copper Lantern.",
+        "It's by Copper Lantern out of Fenmarsh Lad.",
+        "The parents are Fenmarsh Lad and Copper Lantern.",
+        "I took Fenmarsh Lad and dusted her with Copper Lantern.",
         "Fenmarsh Lad got the pollen, and the father's not Hobnail at all, it's Copper Lantern.",
     ],
 )
@@ -71,6 +74,11 @@ def test_selfed(said: str) -> None:
 def test_open_pollinated(said: str) -> None:
     told = parents(said)
     assert told == {"seed_parent": "Fenmarsh Lad", "pollination": "open"}
+
+
+def test_the_branch_of_a_sport_tells_of_what() -> None:
+    told = "A branch of Copper Lantern that changed its mind, so it's a sport."
+    assert parents(told) == {"sport_of": "Copper Lantern"}
 
 
 def test_a_sport_has_no_second_parent() -> None:
