@@ -32,7 +32,7 @@ _VERBS = frozenset(
     "is was 's are were has had have itself himself herself threw gave got does did "
     "would never used wants sits flowers "
     "beats always only looks grew makes over there just could can hasn't came comes "
-    "lost died smells caught gets keeps goes stands grows".split()
+    "lost died went turned smells caught gets keeps goes stands grows".split()
 )
 
 

@@ -57,8 +57,16 @@ def without_leaf_scents(mentions: Mentions, found: list[Statement]) -> list[Stat
     return [
         s
         for s in found
-        if s.trait != "scent" or not _of_the_leaf(mentions, s.start) or _of_flower(mentions, s)
+        if s.trait != "scent"
+        or _of_flower(mentions, s)
+        or not (_of_the_leaf(mentions, s.start) or _of_the_garden(mentions, s))
     ]
+
+
+def _of_the_garden(mentions: Mentions, s: Statement) -> bool:
+    """ "the lilac by the gate smells wonderful"; not "it smells of lilac"."""
+    low = mentions.talk.clause(s.start)[0]
+    return bool(mentions.vocabulary.classes["garden"] & set(mentions.talk.texts[low : s.start]))
 
 
 def _of_flower(mentions: Mentions, s: Statement) -> bool:

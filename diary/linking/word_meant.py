@@ -60,7 +60,9 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
     return any(
-        texts[i] in _MODALS and texts[i + 1] in _BECOMING and i + 1 < s.end
+        i + 1 < s.end
+        and texts[i + 1] in (_BECOMING if texts[i] in _MODALS else _BEING)
+        and texts[i] in _MODALS | {"would", "'d"}
         for i in range(low, s.start)
     )
 
@@ -69,6 +71,7 @@ _MODALS = frozenset({"might", "may", "could", "will", "'ll", "should"})
 _BECOMING = frozenset(
     {"be", "come", "turn", "prove", "get", "go", "become", "still", "yet", "even"}
 )
+_BEING = frozenset({"be", "look", "still"})
 _MODAL_BEFORE = 5
 
 

@@ -37,6 +37,7 @@ def test_likeness(said: str, title: str) -> None:
         "People tell me it's like Fenmarsh Lad.",
         "I'd like Fenmarsh Lad to flower.",
         "You can tell it from Fenmarsh Lad by the leaf.",
+        "It's not to be mistaken for Fenmarsh Lad.",
         "Somebody at the club called it Fenmarsh Lad in a cheaper frock.",
         "My son-in-law will have it that it's Fenmarsh Lad to the life.",
         "Neighbour swears it's the image of Fenmarsh Lad.",
