@@ -95,14 +95,28 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
 def _listed(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
     """ "top petals burgundy bottom petals mauve": each colour comes after its part."""
     talk = mentions.talk
+    if part.start != colour.end:
+        return False
+    if _petals_by_turns(mentions, colour, part):
+        return True
     before = [p for p in mentions.parts_in(colour.start - 3, colour.start) if p.end == colour.start]
-    if part.start != colour.end or not before:
+    if not before:
         return False
     if not _begins_with_part(mentions, before[-1]):
         return False  # "gold leaf bronze zone salmon flower"
     return any(c.start == part.end for c in mentions.colours_in(part.end, part.end + 1)) and (
         not talk.tokens[part.end - 1].mark
     )
+
+
+def _petals_by_turns(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
+    """ "bottom petals lovely soft pink top petals darker"."""
+    kinds = mentions.vocabulary.part_kinds
+    before = [p for p in mentions.parts_in(colour.start - 5, colour.start) if p.end > 0]
+    if not before or kinds[part.label] != "petals" or kinds[before[-1].label] != "petals":
+        return False
+    between = mentions.talk.texts[before[-1].end : colour.start]
+    return set(between) <= ADJECTIVES - {"and"} and _begins_with_part(mentions, before[-1])
 
 
 def _begins_with_part(mentions: Mentions, part: Found) -> bool:
@@ -208,6 +222,7 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                 and between[:1]
                 and between[0] in PREPOSITIONS
                 and between[-1] not in ("all", "it")
+                and not mentions.colours_in(before.end, part.start)
                 and len(between) <= 4
             ):
                 head = before

@@ -122,6 +122,7 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     put_in = talk.texts[start] in _RESUMING and talk.punctuated
     if put_in and talk.tokens[start - 1].mark == COMMA:
         start = talk.sentence(start)[0]  # a phrase put in between commas
+    start = _second_half(mentions, start, colour.start)
     parts = [p for p in mentions.parts_in(start, colour.start) if is_of_plant(mentions, p)]
     if not talk.punctuated:
         parts = [p for p in parts if colour.start - p.end <= 10][-1:]
@@ -142,9 +143,22 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     if "with" in between and not _coloured_with(between):
         return None
-    if mentions.colours_in(head.end, colour.start):
+    if mentions.colours_in(head.end, colour.start) and talk.texts[colour.start - 1] != "to":
         return None  # "veins maroon on pink"
     return head.label
+
+
+def _second_half(mentions: Mentions, start: int, end: int) -> int:
+    """ "the uppers have gone plum and | the lowers have held their lilac"."""
+    texts = mentions.talk.texts
+    for i in range(end - 3, start, -1):
+        if (
+            texts[i] in ("and", "but", "while")
+            and texts[i + 1] in THE
+            and _part_at(mentions, i + 2)
+        ):
+            return i + 1
+    return start
 
 
 def _coloured_with(words: tuple[str, ...]) -> bool:

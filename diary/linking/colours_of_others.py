@@ -70,7 +70,7 @@ def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
         owned = talk.texts[cue.end] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
         if far or owned or mentions.parts_in(cue.start, colour.start):
             continue
-        if not {"this", "it"} & set(talk.texts[cue.end : colour.start]):
+        if not {"this", "it", "only", "but"} & set(talk.texts[cue.end : colour.start]):
             return not mentions.parts_in(max(0, start - 10), start)
     return False
 

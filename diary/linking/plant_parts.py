@@ -40,6 +40,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
     ):
         return False
     before = texts[max(0, part.start - 2) : part.start]
+    if texts[part.end - 1] == "rest" and rest[:1] == ("of",):
+        return False  # of the batch, of the day
     if part.label == "bloom" and rest[:1] == ("on",) and {"leaf", "leaves", "stem"} & set(rest[1:]):
         return False  # the wax that rubs off
     if part.label == "flush" and texts[part.start] == "blush":

@@ -134,6 +134,12 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("Black as your hat, the blotch on it.", {"blotch black"}),
         ("The other thing is the bud, it's nearly black.", {"bud black"}),
         ("The throat, when you get down to it, has a bit of gold.", {"throat gold"}),
+        (
+            "The uppers have gone plum and the lowers have held their lilac.",
+            {"upper petals plum", "lower petals lilac"},
+        ),
+        ("White, the rim in cerise, the rest pink.", {"bloom white", "edge cerise", "bloom pink"}),
+        ("bottom petals lovely soft pink top petals a bit darker", {"lower petals soft pink"}),
         # the verb left out
         ("gold leaf bronze zone salmon flower", {"leaf gold", "zone bronze", "bloom salmon"}),
         ("eye white throat yellow edge violet", {"eye white", "throat yellow", "edge violet"}),
