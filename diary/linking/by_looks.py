@@ -33,6 +33,8 @@ _GOVERNING = frozenset(
 )
 _NOT_AFTER = frozenset("behind beside after before next or who which".split())
 _SOON = 3  # "this is 23-11, that spotty one": still the same breath
+_REMEMBERED = 12  # of the plants without a number, the latest: a walk, not a season
+_TURNS_BACK = 120
 _RETURNS = frozenset({"back", "more", "word", "again", "return", "returning", "revisit"})
 _MOST = 6  # words between "the" and "one"
 _AFTER = 9  # words after it that may still point: "with the snapped label"
@@ -114,7 +116,7 @@ def back_by_looks(
         return None
     best: tuple[int, int] | None = None
     found: Plant | None = None
-    for n, (plant, _) in enumerate(walk.unnamed):
+    for n, (plant, _) in enumerate(walk.unnamed[-_REMEMBERED:]):
         score = _shared(pointing.words, _told_of(mentions, plant, walk))
         if (score or pointing.unlabelled) and (best is None or (score, n) > best):
             best, found = (score, n), plant
@@ -137,7 +139,8 @@ def back_by_looks(
 def _told_of(mentions: Mentions, plant: Plant, walk: Walk) -> frozenset[str]:
     """The words of all that was said while the plant was in hand."""
     words: set[str] = set()
-    for n, turn in enumerate(walk.turns):
+    first = max(0, len(walk.turns) - _TURNS_BACK)
+    for n, turn in enumerate(walk.turns[first:], first):
         if turn.plant == plant:
             stop = walk.turns[n + 1].at if n + 1 < len(walk.turns) else turn.at
             words |= telling_words(mentions.talk.texts[turn.at : stop])
