@@ -50,7 +50,9 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
             for i in range(max(0, first.start - 4), first.start)
         )
-        turned = join.start in backwards and texts[join.start] in ("on", "onto", "over")
+        turned = join.start in backwards and bool(
+            {"on", "onto", "over"} & set(texts[join.start : join.end])
+        )
         if not strong and not (
             pollen_after
             or between

@@ -79,10 +79,11 @@ def _softened(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
     """ "it's a double, but only just, I'd say semi": the weaker word that follows holds."""
     if s.trait != "bloom_form" or s.value != "double":
         return False
+    nearly = bool({"nearly", "almost"} & set(mentions.talk.texts[max(0, s.start - 2) : s.end]))
     return any(
         x.value == "semi-double"
         and 0 < x.start - s.end <= _SOFTENED_WITHIN
-        and "only" in mentions.talk.texts[s.end : x.start]
+        and (nearly or "only" in mentions.talk.texts[s.end : x.start])
         for x in found
     )
 

@@ -368,6 +368,7 @@ def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         ):
             stop = talk.clause(stop)[1]  # the object was split off by a pseudo boundary
         if not talk.punctuated:
+            start = max(start, cue.start - _NEAR)
             stop = min(stop, cue.end + 4)
             if not {"if", "whether", "many"} & set(talk.texts[cue.start : stop]):
                 # "never wrote down the pollen 6 seeds i put in"

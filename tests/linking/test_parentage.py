@@ -35,6 +35,7 @@ CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
         "I crossed Copper Lantern onto Fenmarsh Lad.",
         "It's Fenmarsh Lad fertilised by Copper Lantern.",
         "It's by Copper Lantern out of Fenmarsh Lad.",
+        "Pollen from Copper Lantern went on to Fenmarsh Lad.",
         "The parents are Fenmarsh Lad and Copper Lantern.",
         "I took Fenmarsh Lad and dusted her with Copper Lantern.",
         "Fenmarsh Lad got the pollen, and the father's not Hobnail at all, it's Copper Lantern.",
