@@ -16,30 +16,29 @@ def without_others_ailments(mentions: Mentions, found: list[Statement]) -> list[
     return [
         s
         for s in found
-        if s.trait != "health" or s.value == "clean" or not _not_this_plant(mentions, s)
+        if s.trait != "health" or s.value == "clean" or not _not_this_plant(mentions, s, found)
     ]
 
 
-def _not_this_plant(mentions: Mentions, s: Statement) -> bool:
+def _not_this_plant(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
     return (
-        _denied_later(mentions, s)
+        _denied_later(mentions, s, found)
         or _owned_elsewhere(mentions, s)
         or _found_elsewhere(mentions, s)
         or _feared(mentions, s)
     )
 
 
-def _denied_later(mentions: Mentions, s: Statement) -> bool:
+def _denied_later(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
     """ "... greenfly, but no, there's none on it", "some kind of virus, which it hasn't"."""
     talk = mentions.talk
     stop = min(len(talk.texts), s.end + _LATER)
     if talk.punctuated:
         stop = min(stop, talk.sentence(s.start)[1] + _LATER // 2)
-    for cue in mentions.cue("none_of_it", s.end, stop):
-        between = mentions.phrases(mentions.vocabulary.terms)
-        if not any(s.end <= f.start < cue.start for f in between):
-            return True
-    return False
+    return any(
+        not any(s.end <= x.start < cue.start for x in found)
+        for cue in mentions.cue("none_of_it", s.end, stop)
+    )
 
 
 def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:
