@@ -11,7 +11,8 @@ from diary.reading.lengths import Length, find_lengths
 from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.number_system import NumberHeard, NumberSystem, number_system
 from diary.reading.phrases import Found, PhraseBook
-from diary.reading.scope import Scopes, cues, find_scopes
+from diary.reading.scope import Scopes, cues
+from diary.reading.scopes import find_scopes
 from diary.reading.seedling_numbers import find_numbers
 from diary.reading.tokens import COMMA, QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary

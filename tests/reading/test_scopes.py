@@ -2,7 +2,8 @@
 
 import pytest
 
-from diary.reading.scope import Habit, find_scopes
+from diary.reading.scope import Habit
+from diary.reading.scopes import find_scopes
 from diary.reading.vocabulary import load_vocabulary
 from tests.reading.said import talk
 
