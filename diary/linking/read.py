@@ -23,18 +23,19 @@ from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known
 from diary.reading.mentions import Mentions, find_mentions
 from diary.reading.tokens import tokenise
+from diary.reading.trade_words import respelt
 from diary.reading.vocabulary import Vocabulary
 from diary.speech.transcript import Transcript
 
 # Raised whenever the same words would give another reading.
-READER_VERSION = "2"
+READER_VERSION = "3"
 
 
 def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
     """Cut the talk into clips, link each to its plant and pull out the observations."""
-    talk = tokenise(transcript)
+    talk = respelt(tokenise(transcript), vocabulary.trade)
     if not talk.tokens:
         return Reading(clips=())
     mentions = find_mentions(talk, vocabulary, known)

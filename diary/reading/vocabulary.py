@@ -15,8 +15,20 @@ from typing import Any
 
 from diary.errors import VocabularyError
 from diary.reading.phrases import PhraseBook
+from diary.reading.trade_words import TradeWords, trade_words
 
-_FILES = ("colours", "parts", "traits", "units", "coins", "measures", "counts", "decisions", "cues")
+_FILES = (
+    "colours",
+    "parts",
+    "traits",
+    "units",
+    "coins",
+    "measures",
+    "counts",
+    "decisions",
+    "cues",
+    "trade_words",
+)
 _KINDS = ("marking", "petals", "organ")
 
 
@@ -90,6 +102,7 @@ class Vocabulary:
     cues: Mapping[str, PhraseBook]  # habit -> its phrases
     never_cues: Mapping[str, PhraseBook]
     parent_cues: PhraseBook  # label: "seed_parent before", ...
+    trade: TradeWords  # rightly spelt, to be told by sound
     classes: Mapping[str, frozenset[str]]  # class -> its words, those of two words left out
 
 
@@ -139,6 +152,7 @@ def _load(folder: Path | None) -> Vocabulary:
     }
     return Vocabulary(
         classes=single,
+        trade=trade_words(data["trade_words"]["said"]),
         basic_colours=frozenset(colours["basic"]),
         colours=_book(colours["words"]),
         ish=_book(colours["ish"]),
