@@ -98,6 +98,16 @@ def lab_of(word: str, modifiers: tuple[str, ...] = ()) -> Lab | None:
     return (first, second, third)
 
 
+@cache
+def srgb_of(word: str, modifiers: tuple[str, ...] = ()) -> str | None:
+    """The colour to show for a word as modified, as "#rrggbb", or None if unknown."""
+    from coloraide import Color  # slow to import
+
+    if (lab := lab_of(word, modifiers)) is None:
+        return None
+    return Color("lab-d65", list(lab)).convert("srgb").fit("srgb").to_string(hex=True)
+
+
 def delta_e(first: Lab, second: Lab) -> float:
     """CIEDE2000 colour difference (CIE 142-2001; Sharma, Wu and Dalal 2005), kL = kC = kH = 1."""
     from coloraide import Color

@@ -177,7 +177,7 @@ def _status(one: PlantSummary, entry: Seedling) -> Iterator[RegisterSuggestion]:
         newer = last is None or last.day is None or (belief.day and belief.day >= last.day)
         if belief.value in STATUSES and belief.value != entry.status and newer and belief.sources:
             value = str(belief.value)
-            sentence = f"Put on record: {one.plant.title} is to '{value}'"
+            sentence = f"Put on record: {one.plant.title}, status '{value}'"
             yield _suggestion(
                 "status", one.plant, value, belief.sources[0], entry.status, sentence, belief.day
             )

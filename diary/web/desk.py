@@ -14,7 +14,7 @@ from starlette.templating import Jinja2Templates
 
 from diary.errors import UsageError
 from diary.insight.overview import Overview, assemble, overview
-from diary.insight.swatches import load_swatches
+from diary.insight.swatches import srgb_of
 from diary.records.codec import to_plain
 from diary.records.faces import faces
 from diary.records.pages import PlantSummary, plants
@@ -140,13 +140,7 @@ def _environment() -> jinja2.Environment:
         "about": wording.about,
         "said": wording.said_value,
         "review_kinds": wording.REVIEW_KINDS,
-        "swatch": _swatch,
+        "swatch": srgb_of,
         "choices": choices,
     }
     return environment
-
-
-def _swatch(word: object) -> str | None:
-    """The published sRGB of a colour word, or None."""
-    found = load_swatches().words.get(str(word))
-    return found.srgb if found else None

@@ -11,6 +11,7 @@ from diary.insight.swatches import (
     lab_of,
     load_swatches,
     parse_swatches,
+    srgb_of,
 )
 
 # G. Sharma, W. Wu, E. N. Dalal, "The CIEDE2000 Color-Difference Formula: Implementation Notes,
@@ -126,6 +127,18 @@ def test_modifiers_count_only_where_both_have_them() -> None:
     assert dark is not None
     assert plain is not None
     assert dark[0] < plain[0] < pale[0]
+
+
+def test_the_colour_shown_is_the_published_one_and_moves_with_its_modifiers() -> None:
+    words = load_swatches().words
+    assert {word: srgb_of(word) for word in words} == {w: s.srgb for w, s in words.items()}
+    pale, bare, dark = (lab_of("blue", m) for m in (("pale",), (), ("dark",)))
+    assert pale
+    assert bare
+    assert dark
+    assert pale[0] > bare[0] > dark[0]
+    assert len({srgb_of("blue", ("pale",)), srgb_of("blue"), srgb_of("blue", ("dark",))}) == 3
+    assert srgb_of("nonesuch") is None
 
 
 def test_a_word_without_a_value_has_no_distance() -> None:

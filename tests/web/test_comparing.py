@@ -34,3 +34,8 @@ def test_what_is_known_of_both_stands_in_one_row(page: Page, served: Served) -> 
     throat = page.get_by_role("row").filter(has=page.get_by_role("rowheader", name="throat"))
     expect(throat.get_by_role("cell").nth(0)).to_contain_text("not said")
     expect(throat.get_by_role("cell").nth(1)).to_contain_text("cream")
+
+
+def test_with_no_plant_chosen_it_says_how_to_choose(page: Page, served: Served) -> None:
+    page.goto(f"{served.url}/compare")
+    expect(page.get_by_role("main")).to_contain_text("Tick “compare” on two to four seedlings")
