@@ -49,12 +49,20 @@ def cross_of(plant: PlantSummary) -> str | None:
     return None
 
 
-def colours_of(plant: PlantSummary) -> tuple[str, ...]:
-    """The colours of its flower, the ground first."""
+def shades_of(plant: PlantSummary) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """The colours of its flower with their modifiers, the ground first, a word once."""
     found = [b for b in plant.beliefs if b.trait == "colour" and b.part not in _NOT_FLOWER]
     first = {"bloom": 0, "base": 0, "lower petals": 1, "upper petals": 2}
     found.sort(key=lambda belief: first.get(belief.part or "bloom", 3))
-    return tuple(dict.fromkeys(str(belief.value) for belief in found))
+    shades: dict[str, tuple[str, ...]] = {}
+    for belief in found:
+        shades.setdefault(str(belief.value), belief.modifiers)
+    return tuple(shades.items())
+
+
+def colours_of(plant: PlantSummary) -> tuple[str, ...]:
+    """The colours of its flower as words, the ground first."""
+    return tuple(word for word, _ in shades_of(plant))
 
 
 def decision_of(plant: PlantSummary) -> str | None:

@@ -13,10 +13,10 @@ from diary.records.choosing import (
     arrange,
     bloom_mm,
     choose,
-    colours_of,
     cross_of,
     decision_of,
     offered,
+    shades_of,
 )
 from diary.records.recordings import recordings
 from diary.web.desk import desk_of
@@ -59,7 +59,7 @@ def bench(request: Request) -> Response:
         order=order,
         orders={name: words for name, (words, _) in ORDERS.items()},
         offered=desk.memo.get("offered", lambda: offered(everything)),
-        colours_of=colours_of,
+        shades_of=shades_of,
         cross_of=cross_of,
         decision_of=decision_of,
         bloom_mm=bloom_mm,

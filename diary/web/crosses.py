@@ -7,6 +7,7 @@ from starlette.responses import RedirectResponse, Response
 
 from diary.errors import NotFound, UsageError
 from diary.insight.progeny import progeny
+from diary.records.choosing import shades_of
 from diary.records.register import Cross, save_cross
 from diary.web.desk import desk_of, form_of
 from diary.web.shown import shelf_of
@@ -41,6 +42,7 @@ def one(request: Request) -> Response:
         plants=[summaries[plant.key] for plant in found.plants if plant.key in summaries],
         faces=here,
         shelf=shelf,
+        shades_of=shades_of,
     )
 
 

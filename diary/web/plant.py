@@ -5,7 +5,7 @@ from starlette.responses import Response
 
 from diary.insight.likeness import nearest
 from diary.insight.names import formula
-from diary.records.choosing import colours_of
+from diary.records.choosing import shades_of
 from diary.records.pages import find_plant, plant_page
 from diary.web.desk import desk_of
 from diary.web.shown import moments_of, shelf_of, trait_rows
@@ -77,6 +77,6 @@ def alike(request: Request) -> Response:
         sisters=sisters[:12],
         more_sisters=max(0, len(sisters) - 12),
         faces=here,
-        colours={one.plant.key: colours_of(one) for one in looks.plants if one.plant.key in shown},
+        shades={one.plant.key: shades_of(one) for one in looks.plants if one.plant.key in shown},
         shelf=shelf,
     )

@@ -24,6 +24,13 @@ def test_the_sharpest_picture_of_the_stretch_is_taken(make_media: Make) -> None:
     assert still.jpeg[:3] == b"\xff\xd8\xff"  # ISO/IEC 10918-1: a JPEG starts with SOI
 
 
+def test_the_way_from_the_neighbour_is_not_shown(make_media: Make) -> None:
+    path = make_media("film.mp4", film_s=5.0)  # as sharp at 1.5 s, while the camera comes
+    still = sharpest_still(path, 1000, 4000, width=80)
+    assert still is not None
+    assert still.at_ms in (2500, 3500)
+
+
 def test_sound_alone_has_no_still(make_media: Make) -> None:
     assert sharpest_still(make_media("memo.m4a", beeps(1.0, ())), 0, 1000) is None
 
