@@ -42,7 +42,7 @@ def observe(
     marked = [_weighed(mentions, s, hedges) for s in statements if not _elsewhere(s, others)]
     settled = settle(mentions, [s for s in marked if s is not None])
     settled = _consistent(mentions, [s for s in settled if not s.negated])
-    observations = [_observation(mentions, s) for s in _distinct(settled)]
+    observations = [_observation(mentions, s, stretch.turn.score) for s in _distinct(settled)]
     sure = tuple(o for o in observations if o.band is not Band.UNSURE)
     return sure, tuple(o for o in observations if o.band is Band.UNSURE)
 
@@ -158,13 +158,15 @@ def band_of(score: float, firm: bool = True) -> Band:
     return Band.SURE if score >= SURE else Band.LIKELY
 
 
-def _observation(mentions: Mentions, s: Statement) -> Observation:
+def _observation(mentions: Mentions, s: Statement, linked: float) -> Observation:
+    """The statement as an observation, no surer than that it is of this plant (`linked`)."""
     talk = mentions.talk
     first, last = talk.tokens[s.start].word, talk.tokens[max(s.end - 1, s.start)].word
     words = talk.transcript.words
     heard = [words[i].confidence for i in range(first, last + 1) if words[i].confidence is not None]
     doubt = 1.0 if not heard else min(1.0, 0.85 + 0.3 * min(c for c in heard if c is not None))
-    score = round(s.score * doubt * (1.0 if talk.punctuated else UNMARKED), 3)
+    told = s.score * doubt * (1.0 if talk.punctuated else UNMARKED)
+    score = round(min(told, max(linked, LIKELY)), 3)
     text = talk.transcript.quote(first, last)
     value: Value = s.value
     return Observation(

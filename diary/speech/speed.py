@@ -7,9 +7,9 @@ from pathlib import Path
 from diary.speech.models import models_folder
 from diary.speech.settings import Effort, SpeechSettings
 
-# Seconds of audio a second on two cores of a 2023 server, base model (tests/benchmarks); only
+# Seconds of audio a second on two cores, base model, with names on record (tests/benchmarks); only
 # used until this machine has been measured.
-_GUESSED = {Effort.DRAFT: 9.0, Effort.NORMAL: 6.5, Effort.CAREFUL: 5.0}
+_GUESSED = {Effort.DRAFT: 20.0, Effort.NORMAL: 15.0, Effort.CAREFUL: 11.0}
 _QUICKER = {"tiny.en": 1.8, "tiny": 1.8, "base": 1.0, "base.en": 1.0}  # larger ones: a quarter
 _NEW_SHARE = 0.5  # of the newest measurement in what is remembered
 

@@ -7,7 +7,7 @@ from diary.linking.observe import LIKELY, SURE, band_of
 from diary.linking.read import read_talk
 from diary.reading.vocabulary import load_vocabulary
 from diary.speech.transcript import Transcript, Word
-from tests.reading.said import observed, on_record, said
+from tests.reading.said import observed, on_record, read, said
 
 
 def test_what_is_said_twice_is_observed_once() -> None:
@@ -71,3 +71,11 @@ def test_every_observation_says_why() -> None:
         assert o.evidence.rule
         assert o.evidence.words == o.text
         assert o.evidence.score == o.confidence
+
+
+@pytest.mark.parametrize("brought_in", ["This is 24-09.", "I suppose 24-09 will do next."])
+def test_an_observation_is_no_surer_than_its_plant(brought_in: str) -> None:
+    reading = read("This is 23-04.", "It's ruffled.", brought_in, "A maroon blotch.")
+    assert reading.clips
+    for clip in reading.clips:
+        assert all(o.confidence <= max(clip.confidence, LIKELY) for o in clip.observations)
