@@ -32,6 +32,16 @@ _GOVERNING = frozenset(
     "the a an same all every no into onto over under near about put called says".split()
 )
 _NOT_AFTER = frozenset("behind beside after before next or who which".split())
+# Words that end a noun's describing words: "that's the sensible thing", "the leaf is a tiny thing".
+_NO_LOOKS = frozenset(
+    "is 's are 're was were be been am 'm has have had 've do does did will 'll would 'd can could "
+    "should may might must not no never i you he she it we they its his her their my your our this "
+    "that these those the a an and or but if so because when while till than as of in on at to for "
+    "from into out off up over with without about comes came goes went gets got makes made looks "
+    "wants needs takes took keeps gave says said any some every all both there here what which who "
+    "how why where already".split()
+)
+_POINTS_ON = frozenset("with without by in on at under behind beside near from of that who".split())
 _SOON = 3  # "this is 23-11, that spotty one": still the same breath
 _REMEMBERED = 12  # of the plants without a number, the latest: a walk, not a season
 _TURNS_BACK = 120
@@ -49,6 +59,7 @@ class Pointing:
     end: int
     words: frozenset[str]
     unlabelled: bool  # it is told by its want of a number: "the foundling"
+    again: bool  # the speaker says that he goes back: "the pink one again"
 
 
 def pointings(mentions: Mentions) -> tuple[Pointing, ...]:
@@ -77,6 +88,8 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
             end = at + 2  # "one more word on the apricot"
         if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):
             return None
+        if _NO_LOOKS & set(talk.texts[at + 1 : end - 1]):
+            return None
         if talk.texts[end - 1] == "pot" and talk.texts[end : end + 1] in (("one",), ("plant",)):
             end += 1
     if talk.texts[end : end + 1] and talk.texts[end] in _NOT_AFTER:
@@ -88,11 +101,15 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     governed = before[-1:] != () and before[-1] in _GOVERNING and not again
     if governed or (not again and talk.punctuated and not _heads(mentions, at)):
         return None
+    told = end
+    if talk.texts[end : end + 1] and talk.texts[end] in _POINTS_ON:
+        told = min(stop, end + _AFTER)
     return Pointing(
         start=at,
         end=end,
-        words=telling_words(talk.texts[at : min(stop, end + _AFTER)]) - _VAGUE - _HEADS,
+        words=telling_words(talk.texts[at:told]) - _VAGUE - _HEADS,
         unlabelled=bool(_NO_NUMBER & set(talk.texts[at : min(stop, end + 4)])),
+        again=again,
     )
 
 
@@ -111,18 +128,15 @@ def _heads(mentions: Mentions, at: int) -> bool:
 def back_by_looks(
     mentions: Mentions, pointing: Pointing, leads: LeadIns, walk: Walk
 ) -> Turn | None:
-    """The turn to the unnumbered plant that the words fit, or none."""
-    if not walk.unnamed or pointing.start - walk.turns[-1].said < _SOON:
+    """The turn to the plant that the words fit, or none: one without a number, or any plant
+    shown before where the speaker says that he goes back.
+    """
+    if not walk.turns or pointing.start - walk.turns[-1].said < _SOON:
         return None
-    best: tuple[int, int] | None = None
-    found: Plant | None = None
-    for n, (plant, _) in enumerate(walk.unnamed[-_REMEMBERED:]):
-        score = _shared(pointing.words, _told_of(mentions, plant, walk))
-        if (score or pointing.unlabelled) and (best is None or (score, n) > best):
-            best, found = (score, n), plant
+    if not walk.unnamed and not pointing.again:
+        return None
+    found = _fits(mentions, pointing, walk)
     if found is None or found == walk.current:
-        return None
-    if walk.current is not None and walk.current.kind is PlantKind.UNNAMED and best == (0, 0):
         return None
     punctuated = mentions.talk.punctuated
     lead = leads.before(pointing.start).start
@@ -132,8 +146,29 @@ def back_by_looks(
         said=pointing.end - 1,
         plant=found,
         score=0.78,
-        rule="back to a plant without a number, by its looks",
+        rule="back to a plant by its looks",
     )
+
+
+def _fits(mentions: Mentions, pointing: Pointing, walk: Walk) -> Plant | None:
+    """The plant that shares most words with the pointing; a numbered one only if no other does."""
+    best: tuple[int, int] | None = None
+    found: Plant | None = None
+    for n, (plant, _) in enumerate(walk.unnamed[-_REMEMBERED:]):
+        score = _shared(pointing.words, _told_of(mentions, plant, walk))
+        if (score or pointing.unlabelled) and (best is None or (score, n) > best):
+            best, found = (score, n), plant
+    if found is not None:
+        if walk.current is not None and walk.current.kind is PlantKind.UNNAMED and best == (0, 0):
+            return None
+        return found
+    if not pointing.again or not pointing.words:
+        return None
+    shown = dict.fromkeys(plant for plant, _ in walk.shown[-_REMEMBERED:])
+    told = {plant: _shared(pointing.words, _told_of(mentions, plant, walk)) for plant in shown}
+    most = max(told.values(), default=0)
+    fitting = [plant for plant, score in told.items() if score == most]
+    return fitting[0] if most and len(fitting) == 1 else None
 
 
 def _told_of(mentions: Mentions, plant: Plant, walk: Walk) -> frozenset[str]:

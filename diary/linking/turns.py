@@ -14,6 +14,7 @@ from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import lead_ins
 from diary.linking.likeness import Likeness
 from diary.linking.named import named_turn
+from diary.linking.nicknames import back_by_nickname, nicknames_again
 from diary.linking.no_label import label_losses
 from diary.linking.numbered import numbered_turn
 from diary.linking.statement import Statement
@@ -48,6 +49,8 @@ def find_turns(
     passed: Ref | None = None
     pointed = {p.start: p for p in pointings(mentions)}
     events += [(start, 4, None) for start in pointed]
+    nicknames = {n.start: n for n in nicknames_again(mentions)}
+    events += [(start, 5, None) for start in nicknames]
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
@@ -66,6 +69,8 @@ def find_turns(
             turn = moved_on(mentions, at, leads, taken, walk)
         elif kind == 3:
             turn = came_back(mentions, at, leads, walk)
+        elif kind == 5:
+            turn = back_by_nickname(mentions, nicknames[at], walk)
         else:
             turn = back_by_looks(mentions, pointed[at], leads, walk)
         if turn is None and ref is not None:

@@ -126,7 +126,8 @@ def unlabelled(
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
-    before_that = mentions.talk.texts[mentions.talk.sentence(start - 1)[0] :][:2] if start else ()
+    earlier = mentions.talk.sentence(start - 1)[0] if start else start
+    before_that = mentions.talk.texts[earlier : min(earlier + 2, start)]
     opened = at - start < 14 and (bool(_POINTED_AT & set(before_that)) or _indefinite(before_that))
     pointed = _pointed_at(mentions, at, walk)
     opened = opened or pointed is not None
