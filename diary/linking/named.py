@@ -4,6 +4,14 @@ from diary.linking.brought_in import set_aside, shown_after
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIns
 from diary.linking.named_aside import crossed_after, only_likened, others_opinion, parent_told
+from diary.linking.named_here import (
+    kin_with_a_place,
+    only_guessed,
+    owned_elsewhere,
+    shown_as_kin,
+    stood_alongside,
+    there_itself,
+)
 from diary.linking.openings import opening
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions, Ref
@@ -136,9 +144,15 @@ _PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "th
 
 def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
     """The turn that a name makes: only where the plant is plainly shown."""
-    if ref.start in taken or (set_aside(mentions, ref) and not _sent_for(mentions, ref)):
+    kin_at = shown_as_kin(mentions, ref)
+    as_kin = kin_at is not None or kin_with_a_place(mentions, ref)
+    if ref.start in taken and not as_kin:
         return None
-    if crossed_after(mentions, ref) or parent_told(mentions, ref):
+    if set_aside(mentions, ref) and not _sent_for(mentions, ref):
+        return None
+    if only_guessed(mentions, ref) or owned_elsewhere(mentions, ref):
+        return None
+    if crossed_after(mentions, ref) or (parent_told(mentions, ref) and not as_kin):
         return None
     if only_likened(mentions, ref) or others_opinion(mentions, ref):
         return None
@@ -151,6 +165,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         or _alone(mentions, ref)
         or _here_by_name(mentions, ref)
         or _headline(mentions, ref)
+        or as_kin
+        or stood_alongside(mentions, ref)
+        or there_itself(mentions, ref)
     )
     sided = talk.texts[ref.end : ref.end + 2] == ("on", "the") and bool(
         _SIDES & set(talk.texts[ref.end + 2 : ref.end + 4])
@@ -193,8 +210,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         if number
         else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
     )
+    begin = opening(mentions, leads, lead, ref.start)
     return Turn(
-        at=opening(mentions, leads, lead, ref.start),
+        at=min(begin, kin_at) if kin_at is not None else begin,
         said=ref.start,
         plant=plant,
         score=round(ref.score * 0.92, 3),

@@ -116,7 +116,8 @@ def _clip(
         replace(s, end=min(s.end, stretch.end))  # words may run over into the next plant
         for s in _starting_in(statements, stretch.start, stretch.end)
     ]
-    inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value == plant.number)]
+    own = (plant.number, plant.name)
+    inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value in own)]
     alike = [
         statement
         for x in _starting_in(likenesses, stretch.start, stretch.end)

@@ -47,6 +47,12 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "Bin that broken label, would you.",
         "The ticket's dropped off, I'll push it back in.",
         "Its label says single.",
+        "Its mother, Tilly Marsh, drooped.",
+        "That's the mother, Tilly Marsh.",
+        "I've got Tilly Marsh already, so I don't need it.",
+        "The father's Copper Lantern or it's Tilly Marsh.",
+        "I'll give away a Tilly Marsh when the door opens.",
+        "That's the sensible thing to do.",
         "I shall write it a new label.",
     ],
 )
@@ -108,10 +114,50 @@ def test_back_by_its_looks(back: str) -> None:
     ]
 
 
-@pytest.mark.parametrize("other", ["The pink ones do better.", "It's like the spotty one, this."])
+@pytest.mark.parametrize(
+    "other",
+    [
+        "The pink ones do better.",
+        "It's like the spotty one, this.",
+        "I think that's the red thing to do.",
+        "The eye is a red one.",
+        "The old plant I'm throwing out with its spots.",
+    ],
+)
 def test_no_way_back(other: str) -> None:
     shown = ("This one by the tap has no label.", "Red spots all over.")
     assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", other) == ["23-04", "?", "23-11"]
+
+
+@pytest.mark.parametrize(
+    ("called", "again"),
+    [
+        ("I'll call it Smudge.", "Smudge, meanwhile, has three heads."),
+        ("We'll call her the lodger.", "And the lodger has three heads."),
+        ("Known as the gatecrasher, in this house.", "Back to the gatecrasher: three heads."),
+    ],
+)
+def test_back_by_its_nickname(called: str, again: str) -> None:
+    shown = ("This one by the tap has no label.", called)
+    assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", again)[2:] == ["23-11", "?"]
+
+
+@pytest.mark.parametrize(
+    ("called", "again"),
+    [
+        ("I'd call it salmon.", "Salmon, would you believe."),
+        ("I'll call it a day soon.", "A day is long."),
+        ("I'll call it Smudge.", "I'd have taken it for Smudge."),
+    ],
+)
+def test_no_nickname(called: str, again: str) -> None:
+    shown = ("This one by the tap has no label.", called)
+    assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", again)[2:] == ["23-11"]
+
+
+def test_back_to_a_numbered_plant_by_its_looks() -> None:
+    said = ("Next is 23-11.", "It's white.", "Now the pink one again: three heads.")
+    assert plants(*FIRST, *said) == ["23-04", "23-11", "23-04"]
 
 
 @pytest.mark.parametrize(
@@ -126,6 +172,11 @@ def test_no_way_back(other: str) -> None:
         "Tilly Marsh, ladies and gentlemen.",
         "I've brought Tilly Marsh out to stand alongside.",
         "And here's its old man, Tilly Marsh.",
+        "And here is its mother, Tilly Marsh, which most of you know.",
+        "Its mother, Tilly Marsh, is the one in the basket.",
+        "That's the mother of it, Tilly Marsh, up in the basket.",
+        "Alongside it I have stood Tilly Marsh, purely as a yardstick.",
+        "Tilly Marsh itself, for the record.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:
