@@ -47,9 +47,21 @@ def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
             return None
         told = told or talk.texts[at] in _TELLS or _asks(mentions, noun)
         if talk.tokens[at].mark in (".", "?") and not told:
-            return None
+            return _by_itself(mentions, at + 1)
         at += 1
     return None
+
+
+def _by_itself(mentions: Mentions, at: int) -> Quantity | None:
+    """ "Not a lot of bud on it. Four.", "Four, I make it.": a sentence that is only a figure."""
+    talk = mentions.talk
+    if at >= len(talk.texts):
+        return None
+    amount = _run(mentions, at)
+    stop = talk.sentence(at)[1]
+    if amount is None or not _is_count(mentions, amount, True):
+        return None
+    return amount if set(talk.texts[amount.end : stop]) <= _FILL | _GOES_ON else None
 
 
 def _asks(mentions: Mentions, noun: Found) -> bool:

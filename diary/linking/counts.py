@@ -4,17 +4,27 @@
 Cuttings that are only wanted are a decision, no count; petals, pots and people are none.
 """
 
+from diary.linking.counted_gone import is_asked, is_gone
 from diary.linking.counted_later import counted_after, counted_of_them, left_of
+from diary.linking.cuttings_of_it import cuttings_of_it
+from diary.linking.recounts import recounted
 from diary.linking.seeds_told import find_seeds
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
+from diary.reading.mishearings import HOMOPHONES
 from diary.reading.numerals import Quantity, quantity
 from diary.reading.phrases import Found
 from diary.reading.scope import Habit
 
 _NOT_BEFORE = frozenset({"last", "first", "to", "page", "for", "than", "these", "those"})
-_HOMOPHONES = {"for": 4, "to": 2, "too": 2, "ate": 8, "won": 1}
-_BEFORE_HOMOPHONE = frozenset({"'s", "are", "is", "got", "have", "with", "has", "'ve", "there"})
+_BEFORE_HOMOPHONE = frozenset(
+    "'s are is got have with has 've there only just about you still and but had carrying "
+    "showing all 'd make counted more another".split()
+)
+_STILL_LED = frozenset({"down", "back", "up", "got"})  # "down to two shoots"
+_STATE = frozenset(
+    "open out on to up now still left and showing coming opening over behind underneath".split()
+)
 _WANTED = frozenset(
     "want wants need needs take taking 'll will like get please least wanted going".split()
 )
@@ -43,7 +53,14 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     for noun, amount in counted_of_them(mentions, uncounted, nouns):
         if _holds(mentions, noun, amount):
             found.append(_count(noun, amount))
-    return tuple(sorted([*found, *find_seeds(mentions)], key=lambda s: s.start))
+    found += [_count(Found(q.end, q.end + 2, "count_cuttings"), q) for q in _of_it(mentions, found)]
+    seeds, doubted = find_seeds(mentions)
+    return tuple(recounted(mentions, [*found, *seeds], doubted))
+
+
+def _of_it(mentions: Mentions, found: list[Statement]) -> list[Quantity]:
+    told = {s.start for s in found}
+    return [q for q in cuttings_of_it(mentions) if q.start not in told]
 
 
 def _holds(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
@@ -51,7 +68,9 @@ def _holds(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
         return False
     if mentions.scopes.habits(amount.start) & {Habit.NOT_RECALLED, Habit.WISH}:
         return False
-    return noun.label != "count_cuttings" or _exist(mentions, amount, noun)
+    if noun.label == "count_cuttings":
+        return _exist(mentions, amount, noun)
+    return not is_gone(mentions, noun, amount) and not is_asked(mentions, amount)
 
 
 def _count(noun: Found, amount: Quantity) -> Statement:
@@ -88,9 +107,9 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
                 placed = talk.texts[max(0, start - 2) : start + 1]
                 if placed[-1:] == ("one",) and placed[:1] and placed[0] in _PLACES:
                     return None  # "eighteen buds on the one shoot"
-                return amount if not talk.between(start, i - 1, (".",)) else None
-        if i > 1 and talk.texts[i - 1] in _HOMOPHONES and talk.texts[i - 2] in _BEFORE_HOMOPHONE:
-            return Quantity(i - 1, i, _HOMOPHONES[talk.texts[i - 1]])
+                return amount if not talk.between(start, i, (".",)) else None
+        if _misheard(mentions, i - 1, noun):
+            return Quantity(i - 1, i, HOMOPHONES[talk.texts[i - 1]])
         if i > 1 and talk.texts[i - 1] in _SINGLE and talk.texts[i - 2] in _ONLY:
             return Quantity(i - 2, i, 1)  # "a single truss"
         if i > 1 and talk.texts[i - 2] == "of" and talk.texts[i - 1] in _WHOLE:
@@ -102,10 +121,23 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
     return None
 
 
+def _misheard(mentions: Mentions, at: int, noun: Found) -> bool:
+    """ "there's for buds", "and to trusses out"; not "the same goes for heads"."""
+    texts = mentions.talk.texts
+    if at < 1 or texts[at] not in HOMOPHONES or not texts[noun.end - 1].endswith("s"):
+        return False
+    if texts[at - 1] not in _BEFORE_HOMOPHONE:
+        return False
+    sure = texts[at] in ("ate", "won") or texts[at - 1] not in ("and", "but", "you", "all", "is")
+    return sure or bool(_STATE & set(texts[noun.end : noun.end + 1])) or texts[at - 1] == "you"
+
+
 def _is_led(mentions: Mentions, at: int) -> bool:
     """ "the last two heads", "page four": a number that is told for another reason."""
     talk = mentions.talk
-    if at == 0 or talk.tokens[at - 1].mark or talk.texts[max(0, at - 2) : at] == ("up", "to"):
+    if at == 0 or talk.tokens[at - 1].mark:
+        return False
+    if at > 1 and talk.texts[at - 1] == "to" and talk.texts[at - 2] in _STILL_LED:
         return False
     return talk.texts[at - 1] in _NOT_BEFORE
 

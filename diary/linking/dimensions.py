@@ -5,7 +5,8 @@ from diary.reading.mentions import Mentions
 
 _FILL = frozenset(
     "or so at the most least roughly about right nearly and bit a in all good fully maybe "
-    "thereabouts i think reckon say suppose make it just exactly".split()
+    "thereabouts i think reckon say suppose make it just exactly for the by way of "
+    "terms its".split()
 )
 _MOST_FILL = 4
 _OPENS = frozenset({"up", "height", "stands", "width", "span", "length", "spread", "spreads"})

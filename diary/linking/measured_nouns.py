@@ -6,7 +6,6 @@ small, it's a centimetre across"; not "well above the leaves, five centimetres a
 
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
-from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
 
 NOTHING = "nothing"
@@ -18,20 +17,11 @@ _POINTS = frozenset(
     "for the of on a each its whole it that this to per any every one biggest best widest "
     "her his my is are was an 's in largest broadest single main open individual".split()
 )
-_PLACED = frozenset(
+PLACED = frozenset(
     "above below under beneath against over among behind beside beyond past between amongst "
     "within beneath off for than to on from at by beyond near".split()
 )
 COPULAS = frozenset({"is", "are", "'s", "'re", "was", "has", "have", "does", "do", "will"})
-_OBJECTS = frozenset(
-    "with it i you we they she he has had got gives makes carries holds and".split()
-)
-_LEADS = frozenset(
-    "the a an this that these those its his her my and but so now well oh right yes aye no "
-    "it there as for with on each one good nice big little lovely small great whole actual "
-    "what about then look hold measure of got has have had 's is are 've i you we biggest "
-    "best main".split()
-)
 _DETERMINERS = frozenset("the a an its my her his this that these those first lowest top".split())
 _PLURAL = frozenset({"them", "they", "these", "those"})
 # A noun with one of these right after it is what the sentence measures.
@@ -41,10 +31,7 @@ _TO_LENGTH = frozenset(
     "measures measure measuring hang hangs hanging down trail trails reach reaches goes come "
     "comes up to roughly out at over open opened".split()
 )
-_MEASURING = frozenset(
-    "measure measured measuring ruler rule tape calipers callipers gauge width across size".split()
-)
-_REACH = 14
+_INSTRUMENTS = frozenset("ruler rule tape calipers callipers gauge measure dividers".split())
 
 
 def governed(mentions: Mentions, length: Length) -> str:
@@ -101,48 +88,61 @@ def _ends(mentions: Mentions, end: int) -> bool:
         return True
     if talk.texts[end] in COPULAS:
         return False
-    return talk.clause(end)[0] == end or talk.texts[end] in (
-        "and",
-        "but",
-        "so",
-        "mind",
-        "with",
-        "now",
-        "itself",
-        "at",
+    return (
+        talk.clause(end)[0] == end
+        or talk.texts[end]
+        in (
+            "and",
+            "but",
+            "so",
+            "mind",
+            "with",
+            "now",
+            "itself",
+            "at",
+            "under",
+            "beneath",
+            "below",
+            "above",
+            "before",
+            "on",
+        )
+        or talk.texts[end : end + 2] in (("of", "it"), ("of", "her"), ("of", "him"))
     )
 
 
 def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
     """The nouns of tokens low..at-1 whose size may be told next, without mere places."""
     talk = mentions.talk
-    found = _outermost(mentions.vocabulary.subjects.find(talk.texts, low, at))
+    found = outermost(mentions.vocabulary.subjects.find(talk.texts, low, at))
     found = [
         f
         for f in found
         if not mentions.masked[f.start] and (f.label != NOTHING or _leads_to(mentions, f, at))
     ]
-    many = _of_many(mentions, found, at)
+    many = of_many(mentions, found, at)
     if many:
         return many
+    if len(found) > 1 and found[-1].label == NOTHING and is_place(mentions, found[-1], low, at):
+        found = found[:-1]  # "the stem under the bud is a good seven inches"
     found = _without_counted(mentions, found, at)
     nothing = [f for f in found[-1:] if f.label == NOTHING and told_of(mentions, f, at)]
     if nothing:
         return nothing
-    here = [f for f in found if not _is_place(mentions, f, low, at)]
+    here = [f for f in found if not is_place(mentions, f, low, at)]
     return here or [f for f in found if f.label == NOTHING]
 
 
 def titled(mentions: Mentions, low: int, at: int) -> str:
     """ "Stem length, from the soil to the first flower: ...", "leaf width": what it heads."""
     texts = mentions.talk.texts
-    for f in _outermost(mentions.vocabulary.subjects.find(texts, low, at)):
+    for f in outermost(mentions.vocabulary.subjects.find(texts, low, at)):
         if f.label != NOTHING and (set(texts[f.start + 1 : f.end + 1]) & _TITLES):
             return f.label
     return ""
 
 
-def _of_many(mentions: Mentions, found: list[Found], at: int) -> list[Found]:
+def of_many(mentions: Mentions, found: list[Found], at: int) -> list[Found]:
     """ "leaves that swamp a plant, the broadest of them being ...": not the plant."""
     texts = mentions.talk.texts
     many = [f for f in found if texts[f.end - 1].endswith(("s", "foliage"))]
@@ -180,7 +180,7 @@ def told_of(mentions: Mentions, noun: Found, at: int) -> bool:
     return bool(between) and between <= _TO_LENGTH and not mentions.talk.tokens[noun.end - 1].mark
 
 
-def _outermost(found: list[Found]) -> list[Found]:
+def outermost(found: list[Found]) -> list[Found]:
     kept: list[Found] = []
     for f in found:
         if not kept or f.start >= kept[-1].end:
@@ -188,7 +188,7 @@ def _outermost(found: list[Found]) -> list[Found]:
     return kept
 
 
-def _is_place(mentions: Mentions, noun: Found, low: int, at: int) -> bool:
+def is_place(mentions: Mentions, noun: Found, low: int, at: int) -> bool:
     """ "well above the leaves, ...", "up to the truss", "for a plant of its age"."""
     talk = mentions.talk
     if talk.texts[noun.end : noun.end + 1] == ("of",):
@@ -198,62 +198,6 @@ def _is_place(mentions: Mentions, noun: Found, low: int, at: int) -> bool:
     i = noun.start
     while i > low and noun.start - i < 3 and talk.texts[i - 1] in _DETERMINERS:
         i -= 1
-    return i > low and talk.texts[i - 1] in _PLACED
-
-
-def carried_over(mentions: Mentions, low: int, at: int) -> str:
-    """The noun of the clause before, where this one has none: "Stalks long. Eighteen ..."."""
-    talk = mentions.talk
-    if low == 0:
-        return ""
-    start = talk.sentence(low - 1)[0]
-    if not talk.punctuated:
-        start = talk.sentence(max(0, low - _REACH))[0]
-    start = max([start, *_plants_said(mentions, start, low)])
-    found = _outermost(mentions.vocabulary.subjects.find(talk.texts, start, low))
-    if not talk.punctuated and found and found[-1].label == NOTHING:
-        return ""
-    if many := _of_many(mentions, [f for f in found if f.label != NOTHING], at):
-        return many[0].label
-    nouns = [f for f in found if f.label != NOTHING and not _is_place(mentions, f, start, low)]
-    if not nouns or low - nouns[-1].end > _REACH:
-        return ""
-    if _MEASURING & set(talk.texts[nouns[-1].start - 6 : low]) and found[-1].label != NOTHING:
-        return nouns[-1].label
-    told = [f.label for f in nouns if _is_subject(mentions, f)]
-    if not told:
-        return ""
-    return told[0] if talk.punctuated else told[-1]
-
-
-def _plants_said(mentions: Mentions, low: int, at: int) -> list[int]:
-    """Where the names and numbers said there end: what stood before is of another plant."""
-    return [r.end for r in mentions.refs_in(max(0, low - 8), at) if r.cut is None]
-
-
-def _is_subject(mentions: Mentions, noun: Found) -> bool:
-    """Whether the clause is about the noun: it opens it, or a verb follows it."""
-    texts = mentions.talk.texts
-    following = texts[noun.end : noun.end + 1]
-    if following and (following[0] in COPULAS or following[0] in ("it", "they")):
-        return True
-    low = mentions.talk.sentence(noun.start)[0]
-    near = True  # "lovely straight stem on it": whatever few words but verbs and places lead
-    for i in range(noun.start - 1, low - 1, -1):
-        if mentions.masked[i]:
-            return True
-        near = near and noun.start - i <= 3 and texts[i] not in _PLACED | _OBJECTS
-        if not near and texts[i] not in _LEADS and quantity(texts, i) is None:
-            return False
-    return True
-
-
-def topic(mentions: Mentions, low: int, at: int) -> tuple[str, str]:
-    """The plant and the way it is measured: "Dwarf, twelve centimetres", "it's not tall ..."."""
-    low = max([low, *_plants_said(mentions, low, at)])
-    texts = mentions.talk.texts
-    found = mentions.vocabulary.size_topics.find(texts, max(low, at - _REACH), at)
-    if not found:
-        return "", ""
-    subject, dimension = found[-1].label.split()
-    return subject, dimension
+    if _INSTRUMENTS & set(talk.texts[max(low, i - 3) : i]):
+        return False  # "I put the rule on its flower"
+    return i > low and talk.texts[i - 1] in PLACED

@@ -6,16 +6,15 @@ was measured last, and how large such a thing can be.
 
 from dataclasses import dataclass
 
+from diary.linking.carried_nouns import carried_over, topic
 from diary.linking.dimensions import dimension_of
 from diary.linking.measured_nouns import (
     NOTHING,
-    carried_over,
     governed,
     named_after,
     named_before,
     titled,
     told_of,
-    topic,
 )
 from diary.linking.no_size import is_no_size, is_pot
 from diary.reading.lengths import Length

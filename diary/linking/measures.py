@@ -7,7 +7,9 @@ metric figure wins. A coin held beside the bloom is a hedged size.
 from dataclasses import replace
 
 from diary.linking.measured_what import Measured, measure
+from diary.linking.mended import mends_in
 from diary.linking.second_thoughts import repairs_in
+from diary.linking.size_again import sizes_again
 from diary.linking.statement import Statement
 from diary.linking.unsaid_units import without_unit
 from diary.reading.mentions import Mentions
@@ -30,7 +32,7 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
             dropped = x.end  # "the tray's fifteen inches by nine"
         else:
             measured.append(m)
-    kept = _settled(mentions, measured)
+    kept = sizes_again(mentions, _settled(mentions, measured))
     coins = _coins(mentions)
     return tuple(
         sorted([*(_statement(mentions, m) for m in kept if m.trait), *coins], key=lambda s: s.start)
@@ -62,7 +64,6 @@ def _statement(mentions: Mentions, m: Measured) -> Statement:
 def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
     """Second thoughts and two units: one of two lengths of the same thing remains."""
     talk = mentions.talk
-    repairs = repairs_in(mentions)
     kept: list[Measured] = []
     for m in measured:
         previous = kept[-1] if kept else None
@@ -70,7 +71,9 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             kept.append(m)
             continue
         between = range(previous.length.end, m.length.start)
-        repaired = any(s in between or s == m.length.end for s, _ in repairs)
+        repaired = bool(mends_in(mentions, previous.length.end, m.length.start)) or bool(
+            repairs_in(mentions, m.length.end, m.length.end + 2)
+        )
         same_dimension = (
             not previous.dimension or not m.dimension or previous.dimension == m.dimension
         )
@@ -100,7 +103,8 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             and (repaired or anew)
             and (sentences <= _mending_reach(mentions, m) or not talk.punctuated)
         ):
-            kept[-1] = replace(m, trait=previous.trait if not m.dimension else m.trait)
+            same = not m.dimension or (not m.subject and m.dimension == previous.dimension)
+            kept[-1] = replace(m, trait=previous.trait if same else m.trait)
         else:
             kept.append(m)
     return kept

@@ -29,7 +29,8 @@ def follows(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | N
         if found is not None:
             return found
         inner = quantity(talk.texts, at)
-        if inner is not None and talk.texts[at - 1] in ("of", "the", "those"):
+        of_whole = "of" in talk.texts[amount.end : at]
+        if inner is not None and of_whole and talk.texts[at - 1] in ("of", "the", "those"):
             at = inner.end  # "one of the twelve came up"
         elif talk.texts[at] in OF_THEM:
             at += 1
@@ -95,6 +96,8 @@ def came_up(mentions: Mentions, amount: Quantity) -> bool:
     cue = follows(mentions, amount, vocabulary.germinated)
     if part and cue is not None and _whole_after(mentions, cue, amount):
         return True  # "one of five that came up from eighteen seeds"
+    if talk.texts[amount.start - 2 : amount.start] in (("all", "but"), ("all", "bar")):
+        return False
     if part or talk.texts[amount.start - 1 : amount.start] == ("from",):
         return False
     inner = quantity(talk.texts, amount.end + 1)
@@ -142,6 +145,8 @@ def _pointed_at(mentions: Mentions, amount: Quantity) -> bool:
     lead = set(texts[max(0, amount.start - 2) : amount.start])
     if lead & {"every", "last", "single", "each", "this", "that"}:
         return True
+    if "the" in lead and lead & {"and", "but", "for"}:
+        return False  # "I sowed all three, and the one came"
     return not (
         lead & {"only", "just"} or texts[amount.end : amount.end + 1] in (("of",), ("out",))
     )

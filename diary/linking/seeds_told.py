@@ -4,7 +4,8 @@ Every number of seed talk is asked what stands beside it: a verb of sowing or th
 themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
 """
 
-from diary.linking.second_thoughts import repairs_in
+from collections.abc import Sequence
+
 from diary.linking.seed_numbers import (
     OF_THEM,
     SEED_TALK,
@@ -15,8 +16,10 @@ from diary.linking.seed_numbers import (
     is_seed,
     precedes,
 )
+from diary.linking.sown_pairs import all_but, sown_pairs
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
+from diary.reading.mishearings import HOMOPHONES
 from diary.reading.numerals import Quantity, quantity
 from diary.reading.scope import Habit
 
@@ -26,19 +29,51 @@ _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
+# A word for a figure that it sounds like: what stands after it, and before.
+_ONLY_AFTER_FIGURES = (
+    ("up", "out"),
+    ("up", "from"),
+    ("up", "of"),
+    ("of", "them"),
+    ("came", "up"),
+    ("came", "through"),
+    ("germinated", "from"),
+    ("germinated", "out"),
+    ("out", "of"),
+)
+_BEFORE = frozenset("got only just and but had 've have get with about so".split())
 
 
-def find_seeds(mentions: Mentions) -> list[Statement]:
-    """All counts of seeds sown and germinated."""
+def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
+    """All counts of seeds sown and germinated, and where those begin that are only asked."""
     found: list[Statement] = []
-    for amount in _amounts(mentions):
-        if mentions.scopes.habits(amount.start) & _UNSAID:
+    doubted: set[int] = set()
+    amounts = _amounts(mentions)
+    paired = {}
+    for pair in sown_pairs(mentions, amounts):
+        paired[pair.sown.start] = _told(mentions, SOWN, pair.sown)
+        paired[pair.up.start] = _told(mentions, GERMINATED, pair.up)
+    for amount in amounts:
+        unsaid = mentions.scopes.habits(amount.start) & _UNSAID
+        if unsaid - {Habit.QUESTION}:
             continue
-        if came_up(mentions, amount) or _got(mentions, amount, found):
-            found.append(_told(mentions, GERMINATED, amount))
-        elif _was_sown(mentions, amount):
-            found.append(_told(mentions, SOWN, amount))
-    return [*_settled(mentions, found), *_whole_lot(mentions, found)]
+        told = paired.get(amount.start)
+        if told is None and _seed_talk(mentions, amount.start):
+            told = _alone(mentions, amount, found)
+        if told is not None:
+            found.append(told)
+        if unsaid:
+            doubted.add(amount.start)
+    return [*found, *_whole_lot(mentions, found)], doubted
+
+
+def _alone(mentions: Mentions, amount: Quantity, found: list[Statement]) -> Statement | None:
+    """What a figure tells by the words beside it."""
+    if came_up(mentions, amount) or _got(mentions, amount, found):
+        return _told(mentions, GERMINATED, amount)
+    if _was_sown(mentions, amount):
+        return _told(mentions, SOWN, amount)
+    return None
 
 
 def _got(mentions: Mentions, amount: Quantity, found: list[Statement]) -> bool:
@@ -61,13 +96,13 @@ def _told(mentions: Mentions, trait: str, amount: Quantity) -> Statement:
 
 
 def _amounts(mentions: Mentions) -> list[Quantity]:
-    """The whole numbers of seed talk that count nothing else."""
+    """The whole numbers that count nothing else."""
     talk, vocabulary = mentions.talk, mentions.vocabulary
     sized = {i for x in mentions.lengths for i in range(x.start, x.end)}
     found: list[Quantity] = []
     at = 0
     while at < len(talk.texts):
-        amount = None if mentions.masked[at] or at in sized else quantity(talk.texts, at)
+        amount = None if mentions.masked[at] or at in sized else _figure(talk.texts, at)
         if amount is None:
             at += 1
             continue
@@ -80,10 +115,18 @@ def _amounts(mentions: Mentions) -> list[Quantity]:
             and 0 < amount.value <= _MOST
             and (other is None or talk.texts[amount.end] in OF_THEM)
             and before not in _NO_COUNT_BEFORE
-            and _seed_talk(mentions, amount.start)
+            and talk.texts[amount.end : amount.end + 2] != ("of", "you")
         ):
             found.append(amount)
     return found
+
+
+def _figure(texts: Sequence[str], at: int) -> Quantity | None:
+    """A figure, or what captions write for one: "got to up out of six", "for of them came"."""
+    after = texts[at + 1 : at + 3]
+    if texts[at] in HOMOPHONES and after in _ONLY_AFTER_FIGURES and at and texts[at - 1] in _BEFORE:
+        return Quantity(at, at + 1, HOMOPHONES[texts[at]])
+    return quantity(texts, at)
 
 
 def _seed_talk(mentions: Mentions, at: int) -> bool:
@@ -96,7 +139,7 @@ def _seed_talk(mentions: Mentions, at: int) -> bool:
 def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     """ "I sowed 16 of that cross", "twenty-four seeds went in", "out of 12 I got 9 up"."""
     talk, vocabulary = mentions.talk, mentions.vocabulary
-    if talk.texts[amount.start : amount.end] == ("one",):
+    if talk.texts[amount.start : amount.end] == ("one",) or _yet_to_sow(mentions, amount):
         return False
     if precedes(mentions, amount, vocabulary.sown_before) is not None:
         return not _starts_other(mentions, amount)
@@ -124,6 +167,16 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     )
 
 
+def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
+    """ "thirty more seeds to sow", "I've twenty left to put in"."""
+    texts = mentions.talk.texts
+    stop = min(len(texts) - 1, amount.end + 7, mentions.talk.clause(amount.start)[1])
+    return any(
+        texts[i] == "to" and texts[i + 1] in ("sow", "be", "go", "put")
+        for i in range(amount.end, stop)
+    )
+
+
 def _out(mentions: Mentions, whole: Quantity) -> bool:
     """ "out of 12", "from the eleven"; "of the seventeen this is the one" is none."""
     lead = mentions.talk.texts[max(0, whole.start - 3) : whole.start]
@@ -147,24 +200,13 @@ def _starts_other(mentions: Mentions, amount: Quantity) -> bool:
     ] in (("cuttings",), ("per",), ("to",), ("inch",), ("days",))
 
 
-def _settled(mentions: Mentions, found: list[Statement]) -> list[Statement]:
-    """ "5 came up no it was 6 came up": the first is taken back."""
-    kept: list[Statement] = []
-    for s in found:
-        last = next((k for k in reversed(kept) if k.trait == s.trait), None)
-        if (
-            last is not None
-            and s.start - last.end <= _SECOND_THOUGHT
-            and any(last.end <= a < s.start for a, _ in repairs_in(mentions, last.end, s.start))
-        ):
-            kept.remove(last)
-        kept.append(s)
-    return kept
-
-
 def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:
     """ "I put in seven and every one of them came up": as many as were sown."""
     told: list[Statement] = []
+    for s in found:
+        if s.trait == SOWN and isinstance(s.value, int):
+            left = all_but(mentions, Quantity(s.start, s.end - 1, s.value))
+            told += [_told(mentions, GERMINATED, left)] if left is not None else []
     for cue in mentions.vocabulary.germinated_all.find(mentions.talk.texts):
         sown = [
             s for s in found if s.trait == SOWN and s.end <= cue.start and cue.start - s.end <= 16

@@ -8,23 +8,27 @@ from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diary.linking.measured_nouns import COPULAS
+from diary.linking.beside_amounts import (
+    by_instrument,
+    for_a_part,
+    is_over,
+    many_before,
+    noun_right_before,
+)
+from diary.linking.mended import mends_in
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity
 from diary.reading.vocabulary import Unit
 
-_NEAR = 18
+_NEAR = 22
 _REPAIR_REACH = 9
+_SLIP_REACH = 16
+_ANEW = frozenset({"'s", "is", "it", "nearer", "closer", "like", "was", "to", "at"})
 _UNIT_AHEAD = 6
 _UNITS_BACK = 40  # sizes back, the unit a bare size may be meant in
-_FILL = frozenset(
-    "'s is are about around at a good nearly roughly say maybe what an just measures was "
-    "another only fully full barely of".split()
-)
 _WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
 _NEARER = frozenset({"nearer", "closer"})
-_GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
 _SIZING = frozenset(
     "size sizes sized measure measures measuring measurement measurements figure figures "
     "everything diameters lengths numbers give giving work working it all dimensions".split()
@@ -113,8 +117,8 @@ def _unit_for(
     after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
     way = after.label.split()[-1] if after is not None else ""
     near = previous is not None and amount.start - previous.end < _NEAR
-    ends = _ends(mentions, amount.end)
-    headed = _noun_right_before(mentions, amount.start) and ends
+    ends = is_over(mentions, amount.end)
+    headed = noun_right_before(mentions, amount.start) and ends
     mended = near and previous is not None and _mends(mentions, amount, previous)
     mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
     if near and previous is not None and (after or headed or mended):
@@ -122,16 +126,19 @@ def _unit_for(
         like = unit is not None and 0.6 <= amount.value * unit.mm / max(previous.mm, 0.1) <= 1.7
         if unit is not None and (like or not mended) and 1 <= amount.value <= 400 / unit.mm * 10:
             return unit
+    placed = for_a_part(mentions, amount.end)
+    if near and previous is not None and placed:
+        return _unit_of(mentions, previous, units)
     ahead = _named_ahead(mentions, amount, later) if after or headed else None
     if ahead is not None:
         return ahead
     declared = next((h.unit for h in reversed(units) if h.declared), None)
     broken = amount.value != int(amount.value)
     weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
-    sure = headed and (broken or not _many_before(mentions, amount.start))
+    sure = headed and (broken or not many_before(mentions, amount.start))
     if declared is not None and (after or sure or weighty):
         return declared if _in(_SPAN[way], amount.value * declared.mm) else None
-    if not after and not (headed and broken):
+    if not after and not (headed and broken) and not by_instrument(mentions, amount):
         return None
     used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
     return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
@@ -139,16 +146,6 @@ def _unit_for(
 
 def _in(span: tuple[float, float], mm: float) -> bool:
     return span[0] <= mm <= span[1]
-
-
-def _ends(mentions: Mentions, end: int) -> bool:
-    talk = mentions.talk
-    return (
-        end == len(talk.texts)
-        or bool(talk.tokens[end - 1].mark)
-        or talk.clause(end)[0] == end
-        or talk.texts[end] in _GOES_ON
-    )
 
 
 def _no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
@@ -170,6 +167,8 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
     talk = mentions.talk
     if talk.between(previous.end, amount.start, ("?",)):
         return False
+    if talk.texts[amount.end : amount.end + 1] in (("'s",), ("is",), ("was",)):
+        return False  # "no, eighteen's the long way, it's fourteen wide"
     if mentions.vocabulary.counted.find(talk.texts, previous.end, amount.start):
         return False  # "count them buds, I make it twenty-three"
     further = talk.sentence_number(amount.start) - talk.sentence_number(previous.start)
@@ -185,15 +184,17 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
         return True
     if talk.texts[amount.end : amount.end + 1] in (("actually",), ("sorry",)) and further <= 1:
         return True  # "it's 2 inches it's 2 and a quarter actually"
-    repairs = [
-        f for f in mentions.cue("repair", previous.end, amount.start) if f.end <= amount.start
-    ]
-    if not repairs or amount.start - repairs[-1].end > _REPAIR_REACH:
+    repairs = [r for r in mends_in(mentions, previous.end, amount.start) if r[1] <= amount.start]
+    if not repairs:
         return False
-    if amount.start - repairs[-1].end <= 1:
+    since = amount.start - repairs[-1][1]
+    if since <= 1:
         return True
     low, high = talk.clause(amount.start)
-    return not talk.punctuated or (amount.start - low <= 2 and amount.end >= high - 1)
+    anew = amount.start - low <= 2 and (amount.end >= high - 1 or not talk.punctuated)
+    if talk.texts[amount.start - 1] in _ANEW and anew:
+        return since <= _SLIP_REACH  # "I'd got it on the pot rim, it's twelve"
+    return since <= _REPAIR_REACH and (anew or not talk.punctuated)
 
 
 def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | None:
@@ -213,35 +214,4 @@ def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> U
             if amount.end <= h.at < stop and bare_amount(talk.texts, h.at - 1) is None
         ),
         None,
-    )
-
-
-def _noun_right_before(mentions: Mentions, at: int) -> bool:
-    texts = mentions.talk.texts
-    i = at
-    while i > 0 and at - i < 4 and texts[i - 1] in _FILL | COPULAS:
-        i -= 1
-    if mentions.talk.between(i - 1, at, (".", "?")):
-        return False
-    return any(
-        f.end == i and f.label != "nothing" and not _sized(mentions, f.start)
-        for f in mentions.vocabulary.subjects.find(texts, max(0, i - 3), i)
-    )
-
-
-def _many_before(mentions: Mentions, at: int) -> bool:
-    """ "Heads, five" counts; "Flower, fifty-two" measures."""
-    texts = mentions.talk.texts
-    i = at - 1
-    while i > 0 and texts[i] in _FILL | COPULAS:
-        i -= 1
-    return texts[i].endswith("s")
-
-
-def _sized(mentions: Mentions, at: int) -> bool:
-    """Whether the noun was measured right before: "three inches on that flower, maybe four"."""
-    texts = mentions.talk.texts
-    return any(
-        texts[x.end : x.end + 1] in (("on",), ("of",), ("for",), ("in",)) and x.end > at - 4
-        for x in mentions.lengths_in(max(0, at - 10), at)
     )

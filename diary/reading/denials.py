@@ -30,6 +30,8 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
         elif talk.tokens[cue.end - 1].mark:
             continue
+        if talk.texts[cue.end - 1] == "from" and quantity(talk.texts, cue.end):
+            continue  # "it's gone from twenty centimetres to thirty"
         if cue.end - cue.start == 1 and (_corrects(talk, vocabulary, cue) or _tag(talk, cue)):
             continue
         stop = min(talk.clause(cue.start)[1], cue.end + (FAR if talk.punctuated else NEAR))
@@ -81,6 +83,14 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     number_before = any(quantity(talk.texts, i) for i in range(max(0, cue.start - 2), cue.start))
     if number_before and after and quantity(talk.texts, after[0]) and talk.texts[after[0]] != "a":
         return True
+    further = range(max(0, cue.start - 6), max(0, cue.start - 2))
+    if (
+        after
+        and talk.texts[after[0]] not in ("a", "one", "two")
+        and quantity(talk.texts, after[0])
+        and any(quantity(talk.texts, i) for i in further)
+    ):
+        return True  # "twenty seeds I sowed no thirty it says"
     if vocabulary.units.at(talk.texts, cue.start - 1) and after:
         again = after[0] + (talk.texts[after[0]] in ("a", "an"))
         return bool(vocabulary.units.at(talk.texts, again) or quantity(talk.texts, again))

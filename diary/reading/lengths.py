@@ -8,10 +8,15 @@ Ranges are reported as their midpoint (the extraction contract).
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from diary.reading.mishearings import heard_as_number
 from diary.reading.numerals import Quantity, fraction, quantity, whole
 from diary.reading.vocabulary import Unit, Vocabulary
 
 _FILLERS = frozenset("about around roughly nearly of maybe say um er uh good full just".split())
+_GROWN = frozenset(
+    "gone went grown grew shot jumped risen rose stretched swollen swelled crept up doubled "
+    "expanded widened lengthened opened bulked filled thickened made progressed".split()
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,13 +71,29 @@ def _length(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | N
         return _finish(texts, at, Quantity(at, at + 1, 1), unit[0], unit[1], vocabulary)
     if inch := _unit_first(texts, at, vocabulary):
         return inch
+    if _has_grown(texts, at) and (now := _range(texts, at, at, ("to",), vocabulary, reached=True)):
+        return now
     if spread := _range(texts, at, at, ("to", "or", "and"), vocabulary):
         return spread
     amount = _amount(texts, at)
     if amount is None:
-        return None
+        return _misheard(texts, at, vocabulary)
     unit = _unit(texts, _of_an(texts, amount.end), vocabulary)
     if unit is None:
+        return None
+    return _finish(texts, at, amount, unit[0], unit[1], vocabulary)
+
+
+def _has_grown(texts: Sequence[str], at: int) -> bool:
+    """ "it's gone from twenty centimetres to thirty-one": the last holds, not the midpoint."""
+    return texts[at - 1 : at] == ("from",) and bool(_GROWN & set(texts[max(0, at - 5) : at - 1]))
+
+
+def _misheard(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length | None:
+    """ "for inches high", "to and a half centimetres"; not "to an inch"."""
+    amount = heard_as_number(texts, at)
+    unit = _unit(texts, amount.end, vocabulary) if amount is not None else None
+    if amount is None or unit is None:
         return None
     return _finish(texts, at, amount, unit[0], unit[1], vocabulary)
 
@@ -123,8 +144,15 @@ def _unit(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> tuple[Unit, 
 
 
 def _range(
-    texts: Sequence[str], start: int, at: int, joins: tuple[str, ...], vocabulary: Vocabulary
+    texts: Sequence[str],
+    start: int,
+    at: int,
+    joins: tuple[str, ...],
+    vocabulary: Vocabulary,
+    *,
+    reached: bool = False,
 ) -> Length | None:
+    """A low and a high amount: their midpoint, or the high one where it was `reached`."""
     low = _amount(texts, at)
     if low is None:
         return None
@@ -146,7 +174,8 @@ def _range(
     if unit is None or (low_unit is not None and unit[0] != low_unit[0]):
         return None
     end = _unit(texts, high.end, vocabulary)
-    middle = Quantity(start, high.end, (low.value + high.value) / 2)
+    value = high.value if reached else (low.value + high.value) / 2
+    middle = Quantity(start, high.end, value)
     return _finish(texts, start, middle, unit[0], end[1] if end else high.end, vocabulary)
 
 

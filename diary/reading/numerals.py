@@ -110,6 +110,12 @@ def quantity(texts: Sequence[str], at: int) -> Quantity | None:
         return None
     if tuple(texts[at : at + 3]) == ("half", "a", "dozen"):
         return Quantity(at, at + 3, 6)
+    if tuple(texts[at : at + 2]) == ("half", "dozen"):
+        return Quantity(at, at + 2, 6)
+    if tuple(texts[at : at + 4]) == ("a", "baker", "'s", "dozen"):
+        return Quantity(at, at + 4, 13)
+    if tuple(texts[at : at + 3]) == ("a", "score", "of"):
+        return Quantity(at, at + 3, 20)
     if tuple(texts[at : at + 2]) == ("a", "dozen"):
         return Quantity(at, at + 2, 12)
     if texts[at] == "dozen":

@@ -81,12 +81,19 @@ class Vocabulary:
     size_limits: PhraseBook  # before a length: what a class asks, what is wanted
     size_ways: PhraseBook  # before a length: how far a thing was moved, cut, set apart
     size_topics: PhraseBook  # label: "plant tall", "plant across"
+    size_again: PhraseBook  # "the same across": as much as was said last, the other way
+    slips: PhraseBook  # a figure is taken back: "I had my thumb over the end"
     counted: PhraseBook  # label: trait, or "seeds"
     between: Mapping[str, frozenset[str]]
+    count_gone_before: PhraseBook  # before a count of what was lost or cut
+    count_gone_after: PhraseBook  # after it
     cuttings_exist: PhraseBook
+    struck_before: PhraseBook  # before "six of it": cuttings
+    struck_after: PhraseBook  # after it
     sown: PhraseBook
     sown_before: PhraseBook  # before the number of seeds
     sown_after: PhraseBook  # after it
+    sown_put: PhraseBook  # right after it, where what came up follows: "fifteen in, four up"
     germinated: PhraseBook
     germinated_before: PhraseBook  # before the number that came up
     germinated_all: PhraseBook  # as many as were sown
@@ -185,12 +192,19 @@ def _load(folder: Path | None) -> Vocabulary:
         size_limits=_book({"limit": data["measures"]["limit"]["said"]}),
         size_ways=_book({"way": data["measures"]["way"]["said"]}),
         size_topics=_book(data["measures"]["topic"]),
+        size_again=_book(data["measures"]["again"]),
+        slips=_book({"slip": data["measures"]["slip"]["said"]}),
         counted=_book({trait: entry["nouns"] for trait, entry in counted.items()}),
         between={trait: frozenset(entry["between"]) for trait, entry in counted.items()},
         cuttings_exist=_book({"exist": counts["count_cuttings"]["exist"]}),
+        count_gone_before=_book({"gone": counts["gone"]["before"]}),
+        count_gone_after=_book({"gone": counts["gone"]["after"]}),
+        struck_before=_book({"struck": counts["struck"]["before"]}),
+        struck_after=_book({"struck": counts["struck"]["after"]}),
         sown=_book({"sown": counts["seeds"]["sown"]}),
         sown_before=_book({"sown": counts["sown"]["before"]}),
         sown_after=_book({"sown": counts["sown"]["after"]}),
+        sown_put=_book({"sown": counts["sown"]["put"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
         germinated_before=_book({"germinated": counts["germinated"]["before"]}),
         germinated_all=_book({"germinated": counts["germinated"]["all"]}),

@@ -101,3 +101,67 @@ def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
 )
 def test_numbers_that_count_nothing_of_the_plant(said: str) -> None:
     assert counts(said) == {}
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("I took ten cuttings off it, no, I'm telling you wrong, it was eight.", 8),
+        ("There's three buds to come, no, I'm wrong, four, there's one tucked behind.", 4),
+        ("I sowed twenty seeds, no, thirty, it says on the packet.", 30),
+        ("Did I sow forty? No, it says fifty on the packet.", 50),
+        ("I told you four buds but it's five, I missed one.", 5),
+        ("Two heads, no, three heads.", 3),
+        ("Four buds, no, it's ten centimetres tall.", 4),
+    ],
+)
+def test_a_count_taken_back_gives_way_to_the_later(said: str, expected: int) -> None:
+    assert list(counts(said).values()) == [expected]
+
+
+@pytest.mark.parametrize(
+    ("said", "sown", "up"),
+    [
+        ("Four up from nine.", 9, 4),
+        ("Fifteen in, four up, the rest mouse food.", 15, 4),
+        ("Sixteen sown for four.", 16, 4),
+        ("Out of a pod of eleven, five came through.", 11, 5),
+        ("I'd a dozen seeds off that cross and all but two of them are plants now.", 12, 10),
+        ("I sowed all three seeds, and the one came.", 3, 1),
+    ],
+)
+def test_seeds_in_two_figures(said: str, sown: int, up: int) -> None:
+    assert counts(said) == {"count_seeds_sown": sown, "count_germinated": up}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Two in the house and one up on the shelf.",
+        "I've thirty more seeds of something else to sow.",
+        "Thank you to all 417 of you who came.",
+        "Two buds dropped in the heat.",
+        "I cut three heads off for the vase.",
+        "Two shoots to come off for cuttings.",
+        "You need at least eight trusses open to show it.",
+        "I want six of it.",
+    ],
+)
+def test_what_is_gone_asked_for_or_yet_to_sow_is_no_count(said: str) -> None:
+    assert counts(said) == {}
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("There's four of it rooting under the mist.", {"count_cuttings": 4}),
+        ("I've struck six of it.", {"count_cuttings": 6}),
+        ("Eight starts of it rooted.", {"count_cuttings": 8}),
+        ("It's down to two shoots.", {"count_shoots": 2}),
+        ("Not a lot of bud on it. Four.", {"count_buds": 4}),
+        ("There's to trusses out on it.", {"count_heads": 2}),
+        ("The same goes for heads.", {}),
+    ],
+)
+def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, int]) -> None:
+    assert counts(said) == expected

@@ -163,3 +163,60 @@ def test_a_unit_said_before_or_after(utterances: tuple[str, ...], trait: str, mm
 
 def test_a_bare_number_is_no_size_where_no_unit_was_told() -> None:
     assert [o for o in observed("A good three, is that.") if o.unit == "mm"] == []
+
+
+@pytest.mark.parametrize(
+    ("said", "trait", "mm"),
+    [
+        (
+            "Thirty-two millimetres, no, wait, I'm reading the wrong side of the rule, she's "
+            "thirty-eight.",
+            "bloom_diameter",
+            38,
+        ),
+        (
+            "Sixteen centimetres, well, I'm flattering it, fifteen and a half.",
+            "bloom_diameter",
+            155,
+        ),
+        (
+            "The leaf's eighteen centimetres wide, no, eighteen's the long way, it's fourteen "
+            "wide.",
+            "leaf_width",
+            140,
+        ),
+        ("It's gone from twenty centimetres to thirty-one tall.", "plant_height", 310),
+    ],
+)
+def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
+    assert values(trait, said) == [mm]
+
+
+@pytest.mark.parametrize(
+    ("said", "trait", "mm"),
+    [
+        ("Ten inches high and the same across.", "plant_spread", 254),
+        ("It's thirty centimetres tall and as wide as it is high.", "plant_spread", 300),
+        ("The flower's four centimetres, and twenty for the height of it.", "plant_height", 200),
+        ("The pip's forty millimetres, and a hundred and ten for the head.", "head_diameter", 110),
+        ("The stem under the bud is a good seven inches.", "stem_length", 177.8),
+        ("It's shorter in the stem. It's forty-five millimetres across.", "bloom_diameter", 45),
+        ("The rule says sixty-two millimetres.", "bloom_diameter", 62),
+    ],
+)
+def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
+    assert values(trait, said) == [pytest.approx(mm, abs=0.1)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "It's as wide as it is high.",
+        "There's all of two millimetres in it between the pair.",
+        "I fed it five mil to the gallon.",
+        "Its mother made a flower of six centimetres.",
+    ],
+)
+def test_no_figure_of_this_plant(said: str) -> None:
+    lengths = ("bloom_diameter", "plant_height", "plant_spread")
+    assert [o for o in observed(said) if o.trait in lengths] == []

@@ -44,6 +44,9 @@ from tests.reading.said import texts
         ("three or four centimetres", 35),
         ("3-4 cm", 35),
         ("a nine-centimetre", 90),
+        ("for inches", 101.6),
+        ("to and a half centimetres", 25),
+        ("grown from four to six inches", 152.4),
     ],
 )
 def test_a_length(said: str, mm: float) -> None:
@@ -62,6 +65,8 @@ def test_a_length(said: str, mm: float) -> None:
         "ten past four",
         "sixteen per cent",
         "three weeks",
+        "changed from inches to centimetres",
+        "from head to foot",
     ],
 )
 def test_amounts_of_anything_else_are_no_lengths(said: str) -> None:

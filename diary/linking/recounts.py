@@ -1,0 +1,96 @@
+"""Counts taken back: "ten cuttings, no, I'm telling you wrong, it was eight".
+
+Also "twenty seeds, no, thirty, it says on the packet", "I told you four buds but it's five"; not
+"three buds, no, three fat ones and it's ten inches tall".
+"""
+
+from dataclasses import replace
+
+from diary.linking.mended import mends_in
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.numerals import Quantity, quantity
+
+_REACH = 16
+_TOLD_BACK = 6
+_ANEW = frozenset(
+    "'s is was it says said make call more like nearer were are 'm to so rather".split()
+)
+_TOLD = (("told", "you"), ("i", "said"), ("had", "down"), ("put", "down"), ("i", "wrote"))
+_AFTER = frozenset(
+    "on in of i there so and but mind with one them now all altogether actually sorry not it "
+    "they that".split()
+)
+
+
+def recounted(mentions: Mentions, counts: list[Statement], doubted: set[int]) -> list[Statement]:
+    """The counts with later figures in place of those taken back.
+
+    A count whose start is `doubted` ("did I sow forty") stands only where a figure follows.
+    """
+    kept: list[Statement] = []
+    ordered = sorted(counts, key=lambda s: s.start)
+    for n, count in enumerate(ordered):
+        if any(k.trait == count.trait and k.start <= count.start < k.end for k in kept):
+            continue
+        following = ordered[n + 1] if n + 1 < len(ordered) else None
+        stop = following.start if following is not None else len(mentions.talk.texts)
+        again = _figure(mentions, count, min(stop, count.end + _REACH))
+        if again is not None:
+            kept.append(replace(count, value=int(again.value), start=again.start, end=again.end))
+        elif count.start not in doubted and not _replaced(mentions, count, following):
+            kept.append(count)
+    return kept
+
+
+def _replaced(mentions: Mentions, count: Statement, following: Statement | None) -> bool:
+    """ "two heads, no, three heads": the same is counted again right after."""
+    return (
+        following is not None
+        and following.trait == count.trait
+        and following.start - count.end <= _REACH
+        and bool(mends_in(mentions, count.start + 1, following.start))
+    )
+
+
+def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
+    """The figure that takes the place of the count, if one does."""
+    talk = mentions.talk
+    told = talk.texts[max(0, count.start - _TOLD_BACK) : count.start]
+    said_before = any(told[i : i + 2] in _TOLD for i in range(len(told)))
+    mends = mends_in(mentions, count.start + 1, stop)
+    if not mends and not said_before:
+        return None
+    at = count.end if said_before else mends[0][1]
+    while at < stop:
+        amount = None if mentions.masked[at] else quantity(talk.texts, at)
+        if amount is None or talk.texts[at] in ("a", "half"):
+            at += 1
+            continue
+        near = any(amount.start - m[1] <= 1 for m in mends)
+        anew = talk.texts[at - 1] in _ANEW
+        if (near or anew) and amount.value != count.value and _is_count(mentions, amount):
+            return amount
+        if (near or anew) and amount.value == count.value:
+            at = amount.end
+            continue
+        return None
+    return None
+
+
+def _is_count(mentions: Mentions, amount: Quantity) -> bool:
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if amount.value != int(amount.value) or amount.value < 1:
+        return False
+    if any(x.start <= amount.start < x.end for x in mentions.lengths_in(amount.start - 4)[:2]):
+        return False
+    for book in (vocabulary.units, vocabulary.dimensions):
+        if book.at(talk.texts, amount.end):
+            return False
+    rest = talk.texts[amount.end : amount.end + 1]
+    return (
+        not rest
+        or bool(talk.tokens[amount.end - 1].mark)
+        or rest[0] in _AFTER
+        or talk.clause(amount.end)[0] == amount.end
+    )
