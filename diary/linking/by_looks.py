@@ -131,7 +131,10 @@ def back_by_looks(
     """The turn to the plant that the words fit, or none: one without a number, or any plant
     shown before where the speaker says that he goes back.
     """
-    if not walk.turns or pointing.start - walk.turns[-1].said < _SOON:
+    if not walk.turns or pointing.start <= walk.turns[-1].said:
+        return None
+    told = mentions.talk.punctuated and mentions.talk.sentence(pointing.start)[0]
+    if pointing.start - walk.turns[-1].said < _SOON and not told > walk.turns[-1].said:
         return None
     if not walk.unnamed and not pointing.again:
         return None

@@ -76,6 +76,8 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
     thieves = [low + i for i, t in enumerate(before) if t in _THIEVES]
     if thieves and any(t in _TOOK | _LOSSES for t in talk.texts[thieves[0] + 1 : at]):
         return at
+    if "by" in after and _THIEVES & set(after[after.index("by") :]):
+        return at  # "the label has been got at by the slugs"
     went = [i for i, t in enumerate(after) if t in ("went", "gone", "ended")]
     if went and after[went[0] + 1 : went[0] + 2] and after[went[0] + 1] in _WENT:
         return at  # "her stick went in the bonfire"

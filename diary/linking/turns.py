@@ -13,12 +13,13 @@ from diary.linking.by_looks import back_by_looks, pointings
 from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import lead_ins
 from diary.linking.likeness import Likeness
+from diary.linking.moved_on import came_back, moved_on
 from diary.linking.named import named_turn
 from diary.linking.nicknames import back_by_nickname, nicknames_again
 from diary.linking.no_label import label_losses
 from diary.linking.numbered import numbered_turn
 from diary.linking.statement import Statement
-from diary.linking.unnumbered import came_back, moved_on, unlabelled
+from diary.linking.unnumbered import unlabelled
 from diary.linking.walk import Turn, Walk, telling_words
 from diary.reading.mentions import Mentions, Ref
 from diary.reading.scope import Habit
@@ -77,10 +78,18 @@ def find_turns(
             passed = ref
         if turn is None or walk.current == turn.plant:
             continue
-        if walk.turns and turn.at <= walk.turns[-1].said:
-            turn = replace(turn, at=min(walk.turns[-1].said + 1, turn.said))
+        if walk.turns and turn.at < (floor := _past(mentions, walk.turns[-1].said)):
+            turn = replace(turn, at=max(turn.at, min(floor, turn.said)))
         _remember(mentions, turn, walk)
     return walk.turns
+
+
+def _past(mentions: Mentions, said: int) -> int:
+    """The token after the written word in which a plant is told ("two-two-six" is one)."""
+    tokens, i = mentions.talk.tokens, said + 1
+    while i < len(tokens) and tokens[i].word == tokens[said].word:
+        i += 1
+    return i
 
 
 _LIKENED_REACH = 7

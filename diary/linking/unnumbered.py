@@ -1,6 +1,7 @@
 """Turning to a plant that has no number: said so, moved on to, or gone back to."""
 
 from diary.linking.document import Plant, PlantKind
+from diary.linking.lacking import of_one_in_hand, of_paper, shown_lacking
 from diary.linking.lead_ins import LeadIns
 from diary.linking.walk import UNSAID, Turn, Walk, telling_words
 from diary.reading.mentions import Mentions
@@ -44,7 +45,7 @@ def _pointed_at(mentions: Mentions, at: int, walk: Walk) -> int | None:
     return found[-1] if found else None
 
 
-_NEAR_NUMBER, _FAR_NUMBER = 4, 9
+_NEAR_NUMBER, FAR_NUMBER = 4, 9
 
 
 _ANY_PLANT = frozenset("seedling plant pot bulb stray oddity orphan tuber fan rosette".split())
@@ -77,6 +78,8 @@ def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     return (shown or comes or stands) and not nouns & set(head)
 
 
+_ANY = frozenset({"a", "an", "another"})
+_OF_IT = (("it", "'s"), ("it", "is"), ("that", "'s"), ("he", "'s"), ("she", "'s"), ("was", "it"))
 _NEIGHBOURS = frozenset({"neighbour", "neighbor", "odd"})
 _PLACED = frozenset("in on by under at behind beside next over down up".split())
 
@@ -84,7 +87,7 @@ _PLACED = frozenset("in on by under at behind beside next over down up".split())
 _COMES = (("then", "comes"), ("then", "there"), ("next", "comes"), ("here", "'s"), ("here", "is"))
 
 
-def _told_soon(
+def told_soon(
     mentions: Mentions, at: int, leads: LeadIns, taken: set[int], near: int = _NEAR_NUMBER
 ) -> bool:
     """Whether a number or a shown name follows at once, in this sentence or the next words."""
@@ -111,7 +114,7 @@ def _told_soon(
     return False
 
 
-def _new_unnamed(walk: Walk) -> Plant:
+def new_unnamed(walk: Walk) -> Plant:
     label = f"unnamed {len(walk.unnamed) + 1}"
     return Plant(kind=PlantKind.UNNAMED, label=label)
 
@@ -120,7 +123,9 @@ def unlabelled(
     mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
 ) -> Turn | None:
     """ "this one hasn't got a label", "no number on that either"."""
-    if Habit.WISH in mentions.scopes.habits(at) or _told_soon(mentions, at, leads, taken):
+    if Habit.WISH in mentions.scopes.habits(at) or told_soon(mentions, at, leads, taken):
+        return None
+    if of_paper(mentions, at) or of_one_in_hand(mentions, at, walk):
         return None
     start, stop = mentions.talk.sentence(at)
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
@@ -130,11 +135,15 @@ def unlabelled(
     before_that = mentions.talk.texts[earlier : min(earlier + 2, start)]
     opened = at - start < 14 and (bool(_POINTED_AT & set(before_that)) or _indefinite(before_that))
     pointed = _pointed_at(mentions, at, walk)
-    opened = opened or pointed is not None
+    hailed = _hailed(mentions, earlier, start)
+    shown = shown_lacking(mentions, at)
+    opened = opened or pointed is not None or hailed
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or _opens_with(mentions, start, at) or _on_that_one(window)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
-    fresh = fresh or bool({"who", "what"} & set(before))
+    fresh = fresh or bool({"who", "what"} & set(before)) or shown is not None
+    fresh = fresh or "you" in before[-4:]
+    fresh = fresh or (mentions.talk.texts[at] in _ANY and before[-2:] not in _OF_IT)
     or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])
     if "or" in or_what and mentions.ref_at(at) is None:
         return None  # "number or no number"
@@ -152,7 +161,7 @@ def unlabelled(
             return Turn(
                 at=at,
                 said=at,
-                plant=_new_unnamed(walk),
+                plant=new_unnamed(walk),
                 score=0.8,
                 rule="another plant said to have no number",
             )
@@ -168,15 +177,27 @@ def unlabelled(
         begin = mentions.talk.sentence(start - 1)[0]
     if pointed is not None:
         begin = min(begin, pointed)
+    if shown is not None:
+        begin = min(begin, shown)
     if walk.turns and begin <= walk.turns[-1].said:
         begin = at
     return Turn(
         at=begin,
         said=at,
-        plant=_new_unnamed(walk),
+        plant=new_unnamed(walk),
         score=0.88,
         rule="a plant said to have no number",
     )
+
+
+_ASKING = frozenset({"who", "what", "where", "how", "why", "which"})
+
+
+def _hailed(mentions: Mentions, start: int, stop: int) -> bool:
+    """ "Hello, who let you in?": a plant is greeted, in the sentence before."""
+    words = mentions.talk.texts[start:stop]
+    asked = mentions.talk.between(stop - 1, stop, ("?",)) if stop else False
+    return asked and "you" in words and bool(_ASKING & set(words[:4]))
 
 
 _ADDED = frozenset({"either", "neither", "though", "because", "remember", "again"})
@@ -208,73 +229,3 @@ def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | No
     if scored and (scored[0][0] > 0 or len(scored) == 1):
         return scored[0][2]
     return None
-
-
-_TOO_SOON = 4
-_TOLD_OF = (("that", "'s"), ("that", "is"), ("that", "was"), ("it", "'s"), ("it", "is"))
-
-
-def moved_on(
-    mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
-) -> Turn | None:
-    """ "its neighbour is much the same", "the one behind it": moved on, and no number given."""
-    move = leads.move_at(at)
-    if move is None or not move.plain or Habit.WISH in mentions.scopes.habits(at):
-        return None
-    if leads.compared(at) or _told_soon(mentions, at, leads, taken, _FAR_NUMBER):
-        return None
-    if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:
-        return None
-    if mentions.scopes.habits(at) & (UNSAID - {Habit.QUESTION}):
-        return None
-    if mentions.talk.texts[at] == "its" and mentions.talk.texts[max(0, at - 2) : at] in _TOLD_OF:
-        return None
-    if walk.turns and at - walk.turns[-1].said < _TOO_SOON:
-        return None
-    return Turn(
-        at=leads.before(at).start,
-        said=move.end - 1,
-        plant=_new_unnamed(walk),
-        score=0.72,
-        rule="moved on to a plant without giving its number",
-    )
-
-
-def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
-    """ "back to the pink one": a plant shown before, pointed at by its looks."""
-    found = mentions.cue("return", at, at + 1)[0]
-    texts = mentions.talk.texts
-    again = texts[found.end - 1] == "again"
-    if not again and "back" not in texts[found.start : found.end]:
-        return None
-    rest = texts[found.start if again else found.end : found.end + 9]
-    if (
-        not rest
-        or rest[0] not in ("the", "that", "my", "our", "this")
-        or not (
-            {"one", "plant", "fella", "fellow", "chap", "lady", "thing", "seedling"} & set(rest)
-        )
-    ):
-        return None
-    if any(r.is_number and r.cut is None for r in mentions.refs_in(found.end, found.end + 9)):
-        return None
-    telling = telling_words(tuple(rest))
-    best: tuple[int, int, Plant] | None = None
-    for n, (plant, described) in enumerate(walk.unnamed):
-        score = len(telling & described)
-        if score and (best is None or score > best[0]):
-            best = (score, n, plant)
-    if best is None:
-        for plant, turn_at in walk.shown:
-            score = len(telling & telling_words(mentions.talk.texts[turn_at : turn_at + 40]))
-            if score and plant != walk.current and (best is None or score >= best[0]):
-                best = (score, 0, plant)
-    if best is None:
-        return None
-    return Turn(
-        at=leads.before(at).start,
-        said=found.end,
-        plant=best[2],
-        score=0.75,
-        rule="back to a plant by its looks",
-    )

@@ -59,3 +59,10 @@ def test_two_clips_of_one_unnamed_plant_share_its_label() -> None:
     ).clips
     assert len(clips) == 3
     assert clips[0].plant.label == clips[2].plant.label is not None
+
+
+def test_no_two_clips_share_a_written_word() -> None:
+    talk = (*OPENING, "Twenty-three-eleven next. This one isn't in the book.", "It's red.")
+    clips = read(*talk).clips
+    assert len(clips) > 1
+    assert all(a.last_word < b.first_word for a, b in pairwise(clips))

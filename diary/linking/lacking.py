@@ -1,0 +1,140 @@
+"""What is said to have no label: a plant in view, or a packet, a pod, a parent.
+
+"The third pot has no label", "there's a seedling here that isn't in the book" and the note-taker's
+"basket by the door, stick missing" show another plant; "the seed packet had no label", "the
+father's tag got rained on" show none.
+"""
+
+from diary.linking.document import PlantKind
+from diary.linking.walk import Walk
+from diary.reading.mentions import Mentions
+
+_HAVING = frozenset(
+    "has 's had have 've got is was does did do came comes come arrived turned with carries never "
+    "been not also still just simply sadly lost its his her their the a any up in out at all to me "
+    "us here then now either gone having given seems looks that which who been is are i we".split()
+)
+_FINITE = frozenset(
+    "has 's had have got lost is was came comes arrived carries does did hasn never lacks wants "
+    "seems turned".split()
+)
+_STARTS = frozenset(
+    "the that this a an another one my our your yon some something somebody someone whatever "
+    "whoever first second third fourth fifth sixth next last".split()
+)
+_INDEFINITE = frozenset("a an another one this some something somebody someone".split())
+_PEOPLE = frozenset({"i", "we", "you", "they"})
+_PAPER = frozenset(
+    "packet packets bag bags envelope pod pods cross crosses parent parents parentage mother "
+    "father mum mam mom dad sire seed seeds box book register bottle jar sack breeder "
+    "breeding pollen origin side half daddy history donor label labels tag tags "
+    "stick sticks ticket ink writing lettering pencil pen marker capsule paper card "
+    "notebook page".split()
+)
+_LABELS = frozenset("label labels tag tags stick sticks ticket marker".split())
+_PARENTS = frozenset(
+    "parent parents mother father mum mam mom dad daddy sire pollen pod cross parentage".split()
+)
+_SHOWING = frozenset("this another next one behind beside neighbour then here and".split())
+_VERBS = frozenset(
+    "is 's are 're was were am 'm has have 've had do does did will 'll would 'd can could should "
+    "may might must think know see said say says got get put go goes went i we you he she it "
+    "they".split()
+)
+_LEADS = frozenset(
+    "and now so then oh well right but ooh ah hmm um er also plus here there".split()
+)
+_BESIDE = frozenset("behind beside by under above below alongside near opposite to".split())
+_NEAR, _PHRASE = 12, 9
+
+
+def of_paper(mentions: Mentions, at: int) -> bool:
+    """ "The seed packet had no label", "the pollen parent's tag is gone": no plant is shown."""
+    talk = mentions.talk
+    start = talk.sentence(at)[0] if talk.punctuated else max(0, at - _NEAR)
+    said = [i for i in range(max(start, at - 2 * _NEAR), at) if talk.texts[i] in _PARENTS]
+    if said and not _SHOWING & set(talk.texts[said[-1] : at]):
+        return True
+    low = max(talk.clause(at)[0] if talk.punctuated else at - 6, talk.sentence(at)[0], at - _NEAR)
+    before = talk.texts[max(0, low) : at]
+    heads = [n for n, t in enumerate(before) if t in _PAPER]
+    if not heads:
+        return False
+    after = set(before[heads[-1] + 1 :])
+    return after <= _HAVING and before[heads[-1]] not in _LABELS
+
+
+def shown_lacking(mentions: Mentions, at: int) -> int | None:
+    """Where the plant begins to be spoken of that is said at the token to lack its label."""
+    return _has_none(mentions, at) if (i := _there_is(mentions, at)) is None else i
+
+
+def _there_is(mentions: Mentions, at: int) -> int | None:
+    """ "There's a seedling that I never got round to numbering", "I've one here with no tag"."""
+    talk = mentions.talk
+    low = max(talk.sentence(at)[0] if talk.punctuated else 0, at - _NEAR)
+    for i in range(at - 1, low, -1):
+        if talk.texts[i] not in _INDEFINITE or talk.tokens[i].mark:
+            continue
+        lead = talk.texts[max(low, i - 3) : i]
+        there = lead[-2:] in (("there", "'s"), ("there", "is"), ("here", "'s"), ("here", "is"))
+        had = lead[-1:] in (("'ve",), ("have",), ("got",), ("is",)) and bool(_PEOPLE & set(lead))
+        placed = lead[-1:] in (("is",), ("'s",), ("stands",), ("sits",)) and lead[-2:-1] not in (
+            ("it",), ("that",), ("this",), ("he",), ("she",), ("which",), ("what",),
+        )  # fmt: skip
+        thing = talk.texts[i + 1 : i + 3]
+        if (there or had or placed) and not (thing[0] in _PAPER or (_PAPER - _LABELS) & set(thing)):
+            return talk.sentence(i)[0] if talk.punctuated else i - 1 - (there or had)
+    return None
+
+
+def _has_none(mentions: Mentions, at: int) -> int | None:
+    """ "The third pot has no label", "basket by the door, stick missing"."""
+    talk = mentions.talk
+    start = talk.sentence(at)[0]
+    low = max(start, at - _NEAR)
+    i = at
+    while i > low and talk.texts[i - 1] in _HAVING and not talk.tokens[i - 1].mark:
+        i -= 1
+    finite = bool(_FINITE & set(talk.texts[i : at + 2]))
+    if i == low and not talk.punctuated:
+        return None
+    if not finite and not (talk.punctuated and i > start and talk.tokens[i - 1].mark == ","):
+        return None
+    first = i
+    while first > low and i - first < _PHRASE:
+        if talk.texts[first - 2 : first - 1] and talk.texts[first - 2] in _BESIDE:
+            first -= 2  # "the little thing behind it"
+            continue
+        if talk.texts[first - 1] in _VERBS or (first < i and talk.tokens[first - 1].mark):
+            break
+        first -= 1
+    while first < i and talk.texts[first] in _LEADS:
+        first += 1
+    words = talk.texts[first:i]
+    if not words or _PAPER & set(words) or mentions.refs_in(first, i):
+        return None
+    if finite:
+        heads = [n for n, t in enumerate(words) if t in _STARTS]
+        if not heads or len(words) - heads[0] < 2:
+            return None
+        return first + heads[0]
+    whole = first == start or all(t in _LEADS for t in talk.texts[start:first])
+    return start if whole and not mentions.colours_in(first, i) else None
+
+
+def of_one_in_hand(mentions: Mentions, at: int, walk: Walk) -> bool:
+    """ "This is 24-60, which isn't in the book yet", "24-60. It isn't in the book.": the number
+    has just been given.
+    """
+    if not walk.turns or walk.turns[-1].plant.kind is PlantKind.UNNAMED:
+        return False
+    said, talk = walk.turns[-1].said, mentions.talk
+    start = talk.sentence(at)[0]
+    subject = talk.texts[start] in ("it", "he", "she", "which")
+    if start and subject and set(talk.texts[start + 1 : at]) <= _HAVING:
+        start = talk.sentence(start - 1)[0]
+    return start <= said < at and not _OTHERS & set(talk.texts[said + 1 : at + 1])
+
+
+_OTHERS = frozenset("another beside behind one along a an neighbour neighbor this".split())
