@@ -15,6 +15,7 @@ _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
     "another only fully full barely of".split()
 )
+_NAMES = frozenset("width height hight spread diameter span".split())
 _GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
 
 
@@ -63,6 +64,9 @@ def noun_right_before(mentions: Mentions, at: int) -> bool:
         return False
     if i == at and texts[at - 1] == "plant" and not mentions.talk.tokens[at - 1].mark:
         return False  # "cross nineteen, plant eleven"
+    dims = mentions.vocabulary.dimensions.find(texts, max(0, i - 2), i)
+    if any(f.end == i and texts[f.start] in _NAMES for f in dims):
+        return True
     return any(
         f.end == i and f.label != "nothing" and not _sized(mentions, f.start)
         for f in mentions.vocabulary.subjects.find(texts, max(0, i - 3), i)
@@ -87,3 +91,21 @@ def _sized(mentions: Mentions, at: int) -> bool:
         texts[x.end : x.end + 1] in (("on",), ("of",), ("for",), ("in",)) and x.end > at - 4
         for x in mentions.lengths_in(max(0, at - 10), at)
     )
+
+
+def broken(amount: Quantity) -> bool:
+    """Whether the amount has a fraction, and so counts nothing."""
+    return amount.value != int(amount.value)
+
+
+def told_of_it(mentions: Mentions, at: int) -> bool:
+    """ "they want to be ten centimetres and they're eight and a half"."""
+    texts = mentions.talk.texts
+    i = at
+    while i > 0 and at - i < 3 and texts[i - 1] in _FILL - {"'s", "is", "are", "was"}:
+        i -= 1
+    return texts[i - 1 : i] in _COPULA and texts[i - 2 : i - 1] in _PRONOUN
+
+
+_COPULA = (("'s",), ("'re",), ("is",), ("are",), ("was",))
+_PRONOUN = (("it",), ("they",), ("she",), ("he",), ("this",), ("that",), ("these",), ("mine",))

@@ -64,6 +64,32 @@ def _by_itself(mentions: Mentions, at: int) -> Quantity | None:
     return amount if set(talk.texts[amount.end : stop]) <= _FILL | _GOES_ON else None
 
 
+def summed_up(mentions: Mentions, noun: Found) -> Quantity | None:
+    """ "a fifth head's just pushing up, so call it five": the sum at the sentence's end."""
+    talk = mentions.talk
+    stop = min(talk.sentence(noun.start)[1], noun.end + _THEM_REACH)
+    if mentions.lengths_in(talk.sentence(noun.start)[0], stop):
+        return None
+    for at in range(noun.end + 1, stop):
+        if talk.texts[at - 2 : at] not in _SUMS:
+            continue
+        amount = quantity(talk.texts, at)
+        if amount is not None and not mentions.masked[at] and _is_count(mentions, amount, True):
+            return amount
+    return None
+
+
+_SUMS = (
+    ("call", "it"),
+    ("that", "makes"),
+    ("makes", "it"),
+    ("make", "it"),
+    ("making", "it"),
+    ("say", "about"),
+    ("that", "'s"),
+)
+
+
 def _asks(mentions: Mentions, noun: Found) -> bool:
     """ "Count the heads for me": the number comes in the next sentence."""
     return bool(_TELLS & set(mentions.talk.texts[max(0, noun.start - 4) : noun.start]))

@@ -5,7 +5,7 @@ Cuttings that are only wanted are a decision, no count; petals, pots and people 
 """
 
 from diary.linking.counted_gone import is_asked, is_gone
-from diary.linking.counted_later import counted_after, counted_of_them, left_of
+from diary.linking.counted_later import counted_after, counted_of_them, left_of, summed_up
 from diary.linking.cuttings_of_it import cuttings_of_it
 from diary.linking.recounts import recounted
 from diary.linking.seeds_told import find_seeds
@@ -26,7 +26,8 @@ _STATE = frozenset(
     "open out on to up now still left and showing coming opening over behind underneath".split()
 )
 _WANTED = frozenset(
-    "want wants need needs take taking 'll will like get please least wanted going".split()
+    "want wants need needs take taking 'll will like get please least wanted promised promise "
+    "owe owed offered asked ask ordered order sell".split()
 )
 _SINGLE = frozenset({"single", "solitary", "lone", "lonely", "sole"})
 _ONLY = frozenset({"a", "one", "the", "this", "its", "only"})
@@ -43,7 +44,11 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     ]
     uncounted: list[Found] = []
     for noun in nouns:
-        amount = _amount_before(mentions, noun) or counted_after(mentions, noun)
+        amount = (
+            _amount_before(mentions, noun)
+            or counted_after(mentions, noun)
+            or summed_up(mentions, noun)
+        )
         if amount is None:
             uncounted.append(noun)
         elif _holds(mentions, noun, amount):
@@ -101,7 +106,9 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
     for _ in range(_MOST_BETWEEN + 1):
         for start in range(max(0, i - 5), i):
             amount = quantity(talk.texts, start)
-            if amount is not None and amount.end == i and not mentions.masked[start]:
+            if amount is None or amount.value != int(amount.value):
+                continue
+            if amount.end == i and not mentions.masked[start]:
                 if _is_led(mentions, start):
                     break
                 placed = talk.texts[max(0, start - 2) : start + 1]

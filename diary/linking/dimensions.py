@@ -9,11 +9,13 @@ _FILL = frozenset(
     "terms its".split()
 )
 _MOST_FILL = 4
-_OPENS = frozenset({"up", "height", "stands", "width", "span", "length", "spread", "spreads"})
+_OPENS = frozenset("up height hight stands width span length spread spreads".split())
+_NAMES = frozenset("height hight width span length spread diameter".split())
 _BEFORE = frozenset(
-    "height across diameter width spread stands span in length tall high spreads wide from "
+    "height hight across diameter width spread stands span in length tall high spreads wide from "
     "soil pot rim ground base top tip edge side leaf over round through up out".split()
 )
+_TELL = (("is",), ("'s",), ("about",), ("was",))
 _LOOK_BACK = 9
 
 
@@ -39,6 +41,8 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
         return "plant across", found.end
     if talk.texts[found.start] in _OPENS and talk.tokens[found.start - 1].mark:
         return _before(mentions, length)
+    if talk.texts[found.start] in _NAMES and talk.texts[found.end : found.end + 1] in _TELL:
+        return _before(mentions, length)  # "height is 40 centimetres width is 45"
     return found.label, found.end
 
 
@@ -75,6 +79,9 @@ def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
     start = max(low, length.start - _LOOK_BACK)
     found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)
     for f in reversed(found):
+        told = talk.texts[f.start] in _NAMES and talk.texts[f.end : f.end + 1] in _TELL
+        if told:
+            return f.label, length.end  # "height is 40 centimetres width is 45"
         if talk.texts[f.start] in _BEFORE and not any(
             max(low, f.start - 5) < x.end <= f.start
             and not talk.between(x.end - 1, f.start, (",", "."))

@@ -151,6 +151,8 @@ def _subject(
     if heading:
         return heading, "" if dimension == "tall" else dimension
     nouns = named_before(mentions, low, length.start)
+    if _thing_is(mentions, low, length.start):
+        return NOTHING, dimension
     if nouns and nouns[-1].label == NOTHING and told_of(mentions, nouns[-1], length.start):
         return NOTHING, dimension
     if nouns:
@@ -169,6 +171,26 @@ def _subject(
     if large and low and carried in ("", "plant") and length.start - low <= _FEW:
         told, way = topic(mentions, mentions.talk.sentence(low - 1)[0], low)
     return (told, way) if told else (carried, dimension)
+
+
+def _thing_is(mentions: Mentions, low: int, at: int) -> bool:
+    """ "the bench is waist high, about ninety centimetres": it begins with what is no plant."""
+    texts = mentions.talk.texts
+    i = low + (texts[low : low + 1] in (("and",), ("but",), ("so",), ("now",)))
+    i += texts[i : i + 1] in (("the",), ("that",), ("this",), ("my",), ("our",))
+    noun = mentions.vocabulary.subjects.at(texts, i)
+    return (
+        noun is not None
+        and noun.label == NOTHING
+        and mentions.vocabulary.parts.at(texts, i) is None
+        and noun.start > low
+        and noun.end < at
+        and texts[noun.end] in ("is", "'s", "are", "was", "stands")
+        and not any(
+            f.label != NOTHING for f in mentions.vocabulary.subjects.find(texts, noun.end, at)
+        )
+        and not {"it", "she", "he", "this"} & set(texts[noun.end : at])
+    )
 
 
 def _of_nouns(labels: list[str], dimension: str) -> str:

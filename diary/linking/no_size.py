@@ -78,11 +78,12 @@ _DIMENSION_WORDS = frozenset({"high", "tall", "wide", "across", "deep"})
 _IS = frozenset({"is", "'s", "are", "'re", "was", "were", "stands", "measures"})
 _DETERMINED = frozenset("the my our your his her their a an that this".split())
 _TELLING = frozenset(
-    "one ones size sizes measurement thing lot answer rule ruler tape gauge figure reading result "
-    "average diameter width height spread whole best biggest largest widest broadest tallest "
-    "longest smallest middle top rest other others first second third last mine two three four "
-    "it that this she he they lad lass fellow fella boy girl kid child baby seedling seedlings "
-    "sister brother daughter son double single cross self trumpet width total".split()
+    "one 1 ones size sizes measurement thing lot answer rule ruler tape gauge figure reading "
+    "result average diameter width height spread whole best biggest largest widest broadest "
+    "tallest longest smallest middle top rest other others first second third last mine two "
+    "three four it that this she he they lad lass fellow fella boy girl kid child baby "
+    "seedling seedlings sister brother daughter son double single cross self trumpet "
+    "width total".split()
 )
 
 

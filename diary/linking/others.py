@@ -32,8 +32,8 @@ _VERBS = frozenset(
     "is was 's are were has had have itself himself herself threw gave got does did "
     "would never used wants sits flowers "
     "beats always only looks grew makes over there just could can hasn't came comes "
-    "made had carried carries bore bears reached reaches measured measures opened opens stood "
-    "managed manages topped holds held runs ran grow grew ended came "
+    "made had will might may should carried carries bore bears reached reaches measured "
+    "measures opened opens stood managed manages topped holds held runs ran grow grew ended came "
     "lost died went turned smells caught gets keeps goes stands grows".split()
 )
 

@@ -18,6 +18,16 @@ OF_THEM = frozenset(
 _ABOUT = frozenset("about only just the a some around nearly at say maybe all of it them".split())
 
 
+_OF_THE = (("of", "the"), ("of", "those"), ("of", "these"), ("of", "my"))
+
+
+def _is_no_part(mentions: Mentions, at: int) -> bool:
+    """Whether the word is no part of a plant: "the beggars", not "the heads"."""
+    vocabulary, texts = mentions.vocabulary, mentions.talk.texts
+    books = (vocabulary.subjects, vocabulary.counted, vocabulary.other_units, vocabulary.parts)
+    return not any(book.at(texts, at) for book in books)
+
+
 def follows(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | None:
     """A phrase of the book after the number, with only "of them have" and the like between."""
     talk = mentions.talk
@@ -29,6 +39,9 @@ def follows(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | N
         if found is not None:
             return found
         inner = quantity(talk.texts, at)
+        if talk.texts[at - 2 : at] in _OF_THE and inner is None and _is_no_part(mentions, at):
+            at += 1  # "nineteen of the beggars grew"
+            continue
         of_whole = "of" in talk.texts[amount.end : at]
         if inner is not None and of_whole and talk.texts[at - 1] in ("of", "the", "those"):
             at = inner.end  # "one of the twelve came up"

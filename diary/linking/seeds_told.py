@@ -16,7 +16,7 @@ from diary.linking.seed_numbers import (
     is_seed,
     precedes,
 )
-from diary.linking.sown_pairs import all_but, sown_pairs
+from diary.linking.sown_pairs import all_but, all_of_them, sown_pairs
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.mishearings import HOMOPHONES
@@ -168,13 +168,13 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
 
 
 def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
-    """ "thirty more seeds to sow", "I've twenty left to put in"."""
-    texts = mentions.talk.texts
-    stop = min(len(texts) - 1, amount.end + 7, mentions.talk.clause(amount.start)[1])
-    return any(
-        texts[i] == "to" and texts[i + 1] in ("sow", "be", "go", "put")
-        for i in range(amount.end, stop)
-    )
+    """ "thirty more seeds to sow", "twenty seeds in the packet for next year"."""
+    talk = mentions.talk
+    if not counts_seeds(mentions, amount):
+        return False
+    stop = min(amount.end + 7, talk.clause(amount.start)[1])
+    sown = mentions.vocabulary.sown_before.find(talk.texts, max(0, amount.start - 4), amount.start)
+    return not sown and bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
 
 
 def _out(mentions: Mentions, whole: Quantity) -> bool:
@@ -207,11 +207,9 @@ def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         if s.trait == SOWN and isinstance(s.value, int):
             left = all_but(mentions, Quantity(s.start, s.end - 1, s.value))
             told += [_told(mentions, GERMINATED, left)] if left is not None else []
-    for cue in mentions.vocabulary.germinated_all.find(mentions.talk.texts):
-        sown = [
-            s for s in found if s.trait == SOWN and s.end <= cue.start and cue.start - s.end <= 16
-        ]
-        if sown and isinstance(sown[-1].value, int):
-            amount = Quantity(cue.start, cue.end - 1, sown[-1].value)
-            told.append(_told(mentions, GERMINATED, amount))
+    for start, end, both in all_of_them(mentions):
+        sown = [s for s in found if s.trait == SOWN and s.end <= start and start - s.end <= 16]
+        value = sown[-1].value if sown else 2 if both and _seed_talk(mentions, start) else None
+        if isinstance(value, int):
+            told.append(_told(mentions, GERMINATED, Quantity(start, end - 1, value)))
     return told

@@ -22,6 +22,12 @@ _BETWEEN = frozenset(
     "it that to show seen saw".split()
 )
 _MOST_BETWEEN = 5
+_NOT_ALONE = (("came",), ("took",), ("bothered",), ("alive",), ("struck",), ("obliged",))
+_ALL = frozenset("all both every everything each lot".split())
+_ALL_GO_ON = frozenset(
+    "of them those these the one last single blessed lot whole seeds seed ones have has 've 's "
+    "did are is now went and on to".split()
+)
 _BUT = (("all", "but"), ("all", "bar"), ("all", "except"), ("every", "bar"), ("everything", "bar"))
 
 
@@ -49,6 +55,9 @@ def sown_pairs(mentions: Mentions, amounts: list[Quantity]) -> Iterator[Pair]:
 def _part_first(mentions: Mentions, part: Quantity, whole: Quantity) -> bool:
     """ "four up from nine", "five germinated out of the dozen"."""
     talk = mentions.talk
+    if talk.texts[part.end : whole.start] in (("out", "of"), ("out", "of", "the")):
+        cue = mentions.vocabulary.germinated.at(talk.texts, _past(mentions, whole.end))
+        return cue is not None and talk.texts[cue.start : cue.end] not in _NOT_ALONE
     cue = mentions.vocabulary.germinated.at(talk.texts, _past(mentions, part.end))
     if cue is None or cue.end > whole.start or talk.between(part.end, whole.start, (".",)):
         return False
@@ -124,3 +133,23 @@ def all_but(mentions: Mentions, sown: Quantity) -> Quantity | None:
         if mentions.vocabulary.germinated.find(texts, lost.end, min(len(texts), lost.end + 9)):
             return Quantity(at, lost.end, sown.value - lost.value)
     return None
+
+
+def all_of_them(mentions: Mentions) -> Iterator[tuple[int, int, bool]]:
+    """ "every one has germinated", "both seeds grew": where that is said, and whether of two."""
+    texts, germinated = mentions.talk.texts, mentions.vocabulary.germinated
+    for at, text in enumerate(texts):
+        if text not in _ALL or texts[at - 1 : at] == ("not",) or texts[at : at + 2] in _BUT:
+            continue
+        i = at + 1
+        while i < len(texts) and i - at < 7 and texts[i] in _ALL_GO_ON:
+            if germinated.at(texts, i) is not None:
+                break
+            i += 1
+        cue = germinated.at(texts, i) if i > at else None
+        if cue is None or mentions.talk.between(at, cue.start, (".", "?")):
+            continue
+        of_them = text != "both" or {"of", "seeds"} & set(texts[at + 1 : i]) != set()
+        plain = i > at + 1 or texts[cue.start : cue.end] not in _NOT_ALONE
+        if plain or of_them:
+            yield at, cue.end, text == "both"

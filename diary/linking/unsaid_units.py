@@ -9,11 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diary.linking.beside_amounts import (
+    broken,
     by_instrument,
     for_a_part,
     is_over,
     many_before,
     noun_right_before,
+    told_of_it,
 )
 from diary.linking.mended import mends_in
 from diary.reading.lengths import Length, bare_amount
@@ -121,7 +123,8 @@ def _unit_for(
     headed = noun_right_before(mentions, amount.start) and ends
     mended = near and previous is not None and _mends(mentions, amount, previous)
     mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
-    if near and previous is not None and (after or headed or mended):
+    fraction = near and broken(amount) and ends and told_of_it(mentions, amount.start)
+    if near and previous is not None and (after or headed or mended or fraction):
         unit = _unit_of(mentions, previous, units)
         like = unit is not None and 0.6 <= amount.value * unit.mm / max(previous.mm, 0.1) <= 1.7
         if unit is not None and (like or not mended) and 1 <= amount.value <= 400 / unit.mm * 10:
@@ -133,12 +136,11 @@ def _unit_for(
     if ahead is not None:
         return ahead
     declared = next((h.unit for h in reversed(units) if h.declared), None)
-    broken = amount.value != int(amount.value)
     weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
-    sure = headed and (broken or not many_before(mentions, amount.start))
+    sure = headed and (broken(amount) or not many_before(mentions, amount.start))
     if declared is not None and (after or sure or weighty):
         return declared if _in(_SPAN[way], amount.value * declared.mm) else None
-    if not after and not (headed and broken) and not by_instrument(mentions, amount):
+    if not after and not (headed and broken(amount)) and not by_instrument(mentions, amount):
         return None
     used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
     return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)

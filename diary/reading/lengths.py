@@ -15,7 +15,8 @@ from diary.reading.vocabulary import Unit, Vocabulary
 _FILLERS = frozenset("about around roughly nearly of maybe say um er uh good full just".split())
 _GROWN = frozenset(
     "gone went grown grew shot jumped risen rose stretched swollen swelled crept up doubled "
-    "expanded widened lengthened opened bulked filled thickened made progressed".split()
+    "expanded widened lengthened come on along opened bulked filled "
+    "thickened made progressed".split()
 )
 
 

@@ -93,10 +93,10 @@ class Vocabulary:
     sown: PhraseBook
     sown_before: PhraseBook  # before the number of seeds
     sown_after: PhraseBook  # after it
+    unsown: PhraseBook  # after it, where they are still to be sown
     sown_put: PhraseBook  # right after it, where what came up follows: "fifteen in, four up"
     germinated: PhraseBook
     germinated_before: PhraseBook  # before the number that came up
-    germinated_all: PhraseBook  # as many as were sown
     decisions: PhraseBook  # label: decision
     decisions_last: PhraseBook
     decisions_done: PhraseBook
@@ -204,10 +204,10 @@ def _load(folder: Path | None) -> Vocabulary:
         sown=_book({"sown": counts["seeds"]["sown"]}),
         sown_before=_book({"sown": counts["sown"]["before"]}),
         sown_after=_book({"sown": counts["sown"]["after"]}),
+        unsown=_book({"unsown": counts["sown"]["unsown"]}),
         sown_put=_book({"sown": counts["sown"]["put"]}),
         germinated=_book({"germinated": counts["germinated"]["said"]}),
         germinated_before=_book({"germinated": counts["germinated"]["before"]}),
-        germinated_all=_book({"germinated": counts["germinated"]["all"]}),
         decisions=_book({name: _any_it(entry["said"], it) for name, entry in decisions.items()}),
         decisions_last=_book(
             {name: _any_it(entry.get("last", ()), it) for name, entry in decisions.items()}

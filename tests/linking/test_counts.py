@@ -165,3 +165,27 @@ def test_what_is_gone_asked_for_or_yet_to_sow_is_no_count(said: str) -> None:
 )
 def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, int]) -> None:
     assert counts(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        (
+            "I put down twenty-four seeds, and nineteen of the beggars grew.",
+            {"count_seeds_sown": 24, "count_germinated": 19},
+        ),
+        (
+            "There were six seeds and every one has germinated.",
+            {"count_seeds_sown": 6, "count_germinated": 6},
+        ),
+        ("Both seeds grew.", {"count_germinated": 2}),
+        ("Three out of four came up.", {"count_seeds_sown": 4, "count_germinated": 3}),
+        ("Two out of three judges liked it.", {}),
+        ("There are twenty seeds in the packet for next year.", {}),
+        ("A fifth head's just pushing up, so call it five.", {"count_heads": 5}),
+        ("It has sent up four stems from the base.", {"count_shoots": 4}),
+        ("I've promised four cuttings to the society.", {}),
+    ],
+)
+def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:
+    assert counts(said) == expected

@@ -202,6 +202,9 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("The stem under the bud is a good seven inches.", "stem_length", 177.8),
         ("It's shorter in the stem. It's forty-five millimetres across.", "bloom_diameter", 45),
         ("The rule says sixty-two millimetres.", "bloom_diameter", 62),
+        ("Never gets above twenty centimetres, this one.", "plant_height", 200),
+        ("The heads want to be ten centimetres and they're eight and a half.", "head_diameter", 85),
+        ("Height is forty centimetres, width is forty-five.", "plant_spread", 450),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
@@ -215,6 +218,8 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
         "There's all of two millimetres in it between the pair.",
         "I fed it five mil to the gallon.",
         "Its mother made a flower of six centimetres.",
+        "The bench is waist high, about ninety centimetres.",
+        "A four inch nail holds it.",
     ],
 )
 def test_no_figure_of_this_plant(said: str) -> None:
