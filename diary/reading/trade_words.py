@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from types import MappingProxyType
 
 import jellyfish
 from rapidfuzz import fuzz
@@ -19,30 +20,58 @@ class TradeWords:
 
     by_sound: Mapping[str, tuple[str, ...]]
     words: frozenset[str]
+    twins: Mapping[str, str]  # what is written -> what is meant ("pedal", petal)
+    unless: Mapping[str, frozenset[str]]  # a twin stays what it is beside one of these
 
 
-def trade_words(words: Iterable[str]) -> TradeWords:
+def trade_words(
+    words: Iterable[str],
+    twins: Mapping[str, str] = MappingProxyType({}),
+    unless: Mapping[str, Iterable[str]] = MappingProxyType({}),
+) -> TradeWords:
     """The words, ready to be compared."""
     by_sound: dict[str, tuple[str, ...]] = {}
     said = frozenset(words)
     for word in sorted(said):
         sound = _sound(word)
         by_sound[sound] = (*by_sound.get(sound, ()), word)
-    return TradeWords(by_sound=by_sound, words=said)
+    return TradeWords(
+        by_sound=by_sound,
+        words=said,
+        twins=dict(twins),
+        unless={word: frozenset(beside) for word, beside in unless.items()},
+    )
 
 
 def respelt(talk: Talk, trade: TradeWords) -> Talk:
     """The talk with such words rightly spelt; its transcript, and so every quote, stays as heard.
 
-    Catches "botrities", "variagated"; leaves "pocket" and "compete" alone.
+    Catches "botrities", "variagated", "wavy pedals"; leaves "pocket" and "dusted with flour" alone.
     """
-    mended = {i: word for i, text in enumerate(talk.texts) if (word := _meant(text, trade))}
+    mended = {
+        i: word
+        for i, text in enumerate(talk.texts)
+        if (word := _twin(talk, i, trade) or _meant(text, trade))
+    }
     if not mended:
         return talk
     tokens = tuple(
         replace(token, text=mended.get(i, token.text)) for i, token in enumerate(talk.tokens)
     )
     return replace(talk, tokens=tokens, texts=tuple(token.text for token in tokens))
+
+
+def _twin(talk: Talk, at: int, trade: TradeWords) -> str | None:
+    """ "wavy pedals" are petals; not "a pedal bin", "as if dusted with flour"."""
+    word = trade.twins.get(talk.texts[at])
+    if word is None:
+        return None
+    near = set(talk.texts[max(0, at - _TWIN_WITHIN) : at + 2])
+    beside = trade.unless.get(talk.texts[at].removesuffix("s"), frozenset())
+    return None if near & beside else word
+
+
+_TWIN_WITHIN = 5
 
 
 def _meant(text: str, trade: TradeWords) -> str | None:

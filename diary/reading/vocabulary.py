@@ -159,7 +159,11 @@ def _load(folder: Path | None) -> Vocabulary:
     }
     return Vocabulary(
         classes=single,
-        trade=trade_words(data["trade_words"]["said"]),
+        trade=trade_words(
+            data["trade_words"]["said"],
+            data["trade_words"].get("twins", {}),
+            data["trade_words"].get("unless", {}),
+        ),
         basic_colours=frozenset(colours["basic"]),
         colours=_book(colours["words"]),
         ish=_book(colours["ish"]),

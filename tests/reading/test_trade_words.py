@@ -12,6 +12,8 @@ from tests.reading.said import talk
         ("a variagated leaf", "variegated"),
         ("milldew underneath", "mildew"),
         ("the umbles are small", "umbels"),
+        ("wavy pedals", "petals"),
+        ("teeny weeny flour", "flower"),
     ],
 )
 def test_a_rare_word_is_told_by_its_sound(heard: str, meant: str) -> None:
@@ -23,7 +25,14 @@ def test_a_rare_word_is_told_by_its_sound(heard: str, meant: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "heard", ["in my pocket", "they compete for light", "bleached by the sun", "a series of pots"]
+    "heard",
+    [
+        "in my pocket",
+        "they compete for light",
+        "bleached by the sun",
+        "a series of pots",
+        "as if dusted with flour",
+    ],
 )
 def test_ordinary_words_are_left_alone(heard: str) -> None:
     said = talk(heard)
