@@ -65,6 +65,8 @@ def _feared(mentions: Mentions, s: Statement) -> bool:
     if after and after[0] in ("resistant", "proof", "free", "resistance", "spray", "powder"):
         return True
     low = max(0, s.start - 6)
+    if mentions.talk.punctuated:
+        low = max(low, mentions.talk.sentence(s.start)[0])
     words = set(mentions.talk.texts[low : s.start])
     if words & _REMEDIES and words & {"for", "against"} and not words & {"needs", "wants", "need"}:
         return True

@@ -66,8 +66,8 @@ _BLOCK_SIZE = frozenset(
     }
 )
 _LINKS = frozenset(
-    "is are 's 're the a an of very quite really rather its it so and was nice lovely "
-    "good big old little more such in on real with all both just too though for proper "
+    "is are 's 're the a an of sort kind type thing very quite really rather its it so and was "
+    "nice lovely good big old little more such in on real with all both just too though for proper "
     "terribly remarkably bit lot nobbut only fairly exceptionally surprisingly fairly "
     "pretty".split()
 )

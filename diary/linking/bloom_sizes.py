@@ -45,19 +45,42 @@ def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
         form = following and following[0] in _FORMS
         one = following and following[0] in _ONES and _of_bloom(mentions, f)
         alone = _closes(mentions, end) and _these_are(mentions, f) and _of_bloom(mentions, f)
-        if form or one or alone:
+        measured = _beside_its_measure(mentions, f, end)
+        if form or one or alone or measured:
             term = vocabulary.term_table[f.label]
             found.append(
                 Statement(
                     trait=_TRAIT,
                     value=term.value,
                     start=f.start,
-                    end=end if alone else end + 1,
+                    end=end if alone or measured else end + 1,
                     rule="a size of the bloom that the talk is of",
                     score=0.84,
                 )
             )
     return found
+
+
+def _beside_its_measure(mentions: Mentions, f: Found, end: int) -> bool:
+    """ "small, mind, an inch and a bit"; not "small, mind, ten inches tall"."""
+    talk = mentions.talk
+    minding = talk.texts[end : end + 1] in _MINDING
+    if not minding and not (talk.clause(f.start)[0] == f.start and talk.tokens[end - 1].mark):
+        return False
+    before = mentions.vocabulary.subjects.find(talk.texts, max(0, f.start - 4), f.start)
+    if any(n.label != "bloom" for n in before):
+        return False
+    near = [x for x in mentions.lengths_in(end, end + _MEASURE_WITHIN) if x.mm <= _WIDEST]
+    if not near:
+        return False
+    stop = min(len(talk.texts), near[0].end + 3)
+    said = mentions.vocabulary.dimensions.find(talk.texts, end, stop)
+    named = mentions.vocabulary.subjects.find(talk.texts, end, stop)
+    return all(d.label == "across" for d in said) and all(n.label == "bloom" for n in named)
+
+
+_MINDING = tuple((w,) for w in "mind though but only just".split())
+_MEASURE_WITHIN, _WIDEST = 5, 110
 
 
 def _sizes(mentions: Mentions, at: int) -> list[Found]:

@@ -10,7 +10,10 @@ from diary.linking.ailments import without_others_ailments
 from diary.linking.beside import beside, leaves_again
 from diary.linking.bloom_sizes import of_something_else, sizes_without_a_flower
 from diary.linking.flowering_spans import long_flowering
+from diary.linking.found_clean import found_clean
 from diary.linking.leaf_scent import touched_leaves
+from diary.linking.nosed import nosed
+from diary.linking.said_of_things import said_of_the_plant
 from diary.linking.scent_of import (
     answered_scents,
     denied_scents,
@@ -18,6 +21,7 @@ from diary.linking.scent_of import (
     without_leaf_scents,
 )
 from diary.linking.statement import Statement
+from diary.linking.weeks_apart import weeks_apart
 from diary.linking.word_meant import as_meant
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -39,10 +43,11 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += _alone(mentions)
     found += sizes_without_a_flower(mentions)
     found += [*touched_leaves(mentions), *leaves_again(mentions), *long_flowering(mentions)]
-    found += [*answered_scents(mentions), *sniffed_in_vain(mentions)]
+    found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
+    found += [*found_clean(mentions), *weeks_apart(mentions)]
     found += denied_scents(mentions, found)
     found = without_others_ailments(mentions, without_leaf_scents(mentions, found))
-    return _without_inner(as_meant(mentions, found))
+    return _without_inner(as_meant(mentions, said_of_the_plant(mentions, found)))
 
 
 def _alone(mentions: Mentions) -> list[Statement]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
+from diary.reading.phrases import Found
 
 _BEFORE, _AFTER = 10, 6
 
@@ -22,9 +23,9 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
             low, high = max(0, span.start - _BEFORE), min(len(talk.texts), span.end + _AFTER)
         acts = [c for c in mentions.cue("flowering_act", low, high) if c.end <= high]
         acts = [c for c in acts if c.end <= span.start or c.start >= span.end]
-        if not acts or _counted(mentions, span.start):
+        if not acts or _counted(mentions, span.start) or _apart(mentions, span.end):
             continue
-        near = min(acts, key=lambda c: abs(c.start - span.start))
+        near = min(acts, key=lambda c: (_gap(c, span), c.start))
         start, end = min(near.start, span.start), max(near.end, span.end)
         if any(c.start < end for c in mentions.cue("owning", max(low, start - 3), end)):
             continue
@@ -36,6 +37,22 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
             rule="a span of flowering",
             score=0.88,
         )
+
+
+def _gap(act: Found, span: Found) -> int:
+    return span.start - act.end if act.end <= span.start else act.start - span.end
+
+
+def _apart(mentions: Mentions, end: int) -> bool:
+    """ "into flower a good three weeks before the others": how far apart, not how long."""
+    return mentions.talk.texts[end : end + 1] in _APART or (
+        mentions.talk.texts[end - 1 : end] in _APART[:-4]
+    )
+
+
+_APART = tuple(
+    (w,) for w in "before behind ahead after late later early earlier since ago away old".split()
+)
 
 
 def _counted(mentions: Mentions, at: int) -> bool:

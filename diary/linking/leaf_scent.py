@@ -22,7 +22,10 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
             continue
         low, high = max(0, at - _LEAF_WITHIN), min(len(texts), at + _LEAF_WITHIN + 1)
         leaf = next((i for i in range(low, high) if texts[i] in classes["foliage"]), None)
-        if leaf is None or mentions.talk.between(min(leaf, at), max(leaf, at), (STOP, QUERY)):
+        if leaf is None:
+            yield from _smelt_off_the_leaf(mentions, at)
+            continue
+        if mentions.talk.between(min(leaf, at), max(leaf, at), (STOP, QUERY)):
             continue
         start, begin = min(leaf, at), max(leaf, at) + 1
         odour = _odour(mentions, begin)
@@ -35,6 +38,25 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
                 rule="a leaf that smells when touched",
                 score=0.92,
             )
+
+
+def _smelt_off_the_leaf(mentions: Mentions, at: int) -> Iterator[Statement]:
+    """ "brush past it and you get lemon, off the leaf I mean"."""
+    odour = _odour(mentions, at + 1)
+    if odour is None:
+        return
+    texts, foliage = mentions.talk.texts, mentions.vocabulary.classes["foliage"]
+    for i in range(odour + 1, min(len(texts), odour + 1 + _LEAF_WITHIN)):
+        if texts[i] in foliage and {"off", "from", "of"} & set(texts[odour:i]):
+            yield Statement(
+                trait="foliage",
+                value="scented",
+                start=at,
+                end=i + 1,
+                rule="a leaf that smells when touched",
+                score=0.88,
+            )
+            return
 
 
 def _odour(mentions: Mentions, begin: int) -> int | None:

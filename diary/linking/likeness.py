@@ -8,6 +8,7 @@ and "bigger than that one".
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from diary.linking.alike import alike
 from diary.linking.operands import Operand, after, before
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -41,6 +42,8 @@ def find_likenesses(mentions: Mentions) -> tuple[Likeness, ...]:
         *_side_by_side(mentions),
         *_like(mentions),
         *_over_again(mentions),
+        *_seen_alike(mentions),
+        *_kin_it_is_like(mentions),
     ]
     kept: dict[int, Likeness] = {}
     for likeness in sorted(found, key=lambda x: (x.operand.start, -x.asserted, x.start)):
@@ -67,9 +70,13 @@ def _like(mentions: Mentions) -> Iterator[Likeness]:
     for cue in vocabulary.cues["similar"].find(talk.texts):
         if any(mentions.masked[cue.start : cue.end]):
             continue
-        if (cue.start, cue.end) in weak and not _stands_alone(mentions, cue):
+        if set(mentions.talk.texts[max(0, cue.start - 2) : cue.start]) & _WRITTEN:
+            continue  # "the label looks like a G"
+        if mentions.talk.texts[cue.end : cue.end + 2] in _PEAS:
             continue
         operand, kin = _operand_or_kin(mentions, cue.end)
+        if (cue.start, cue.end) in weak and not _stands_alone(mentions, cue, operand):
+            continue
         if operand is None:
             operand = _asked_first(mentions, cue)
         elif operand.start - cue.end > 2:
@@ -91,9 +98,14 @@ def _like(mentions: Mentions) -> Iterator[Likeness]:
         )
 
 
-def _stands_alone(mentions: Mentions, cue: Found) -> bool:
-    """ "Like A, this one" at the head of a sentence, "it's like A"."""
+_WRITTEN = frozenset("label tag letter number figure writing handwriting ticket marker".split())
+
+
+def _stands_alone(mentions: Mentions, cue: Found, operand: Operand | None) -> bool:
+    """ "Like A, this one" at the head of a sentence, "it's like A", "could be A at a distance"."""
     talk = mentions.talk
+    if operand is not None and talk.texts[operand.end : operand.end + 3] in _FROM_AFAR:
+        return True
     words = talk.texts[cue.start : cue.end]
     if words == ("like",) and talk.clause(cue.start)[0] == cue.start and talk.punctuated:
         return True
@@ -101,6 +113,11 @@ def _stands_alone(mentions: Mentions, cue: Found) -> bool:
     return words in (("is", "like"), ("'s", "like")) and subject in _SUBJECT
 
 
+_PEAS = (("two", "peas"), ("two", "pins"), ("two", "eggs"))
+_FROM_AFAR = (
+    ("at", "a", "distance"), ("from", "a", "distance"), ("in", "the", "dark"), ("to", "look", "at"),
+    ("across", "the", "house"), ("from", "the", "door"), ("at", "a", "glance"),
+)  # fmt: skip
 _SUBJECT = tuple((word,) for word in ("it", "this", "he", "she", "flower", "bloom", "face"))
 
 
@@ -137,7 +154,9 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
     cues = mentions.vocabulary.parent_cues.find(mentions.talk.texts)
     for cue in [f for f in cues if f.label == "similar after"]:
         operand = before(mentions, cue.start)
-        if operand is None or cue.end - cue.start < 2:
+        if operand is None or (
+            cue.end - cue.start < 2 and not _nothing_but(mentions, operand.start)
+        ):
             continue
         dressed = mentions.talk.texts[cue.start : cue.start + 2] == ("in", "a")
         if dressed and operand.ref is not None and operand.ref.is_number:
@@ -148,6 +167,45 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
             operand=operand,
             asserted=not _unsaid(mentions, operand.start, cue.end, cue.end),
             score=0.9,
+        )
+
+
+def _kin_it_is_like(mentions: Mentions) -> Iterator[Likeness]:
+    """ "it's her mother she's like"; not "it's her mother that died"."""
+    texts = mentions.talk.texts
+    for cue in mentions.cue("like_it"):
+        at = cue.start - 2
+        if at < 1 or texts[at - 1] not in ("is", "'s", "was") or texts[at] not in _OWN:
+            continue
+        operand, kin = _operand_or_kin(mentions, at)
+        if kin is not None and operand is not None:
+            yield Likeness(
+                start=at,
+                end=cue.end,
+                operand=operand,
+                asserted=not _unsaid(mentions, at, cue.end, cue.end),
+                score=0.88,
+                kin=kin,
+            )
+
+
+def _nothing_but(mentions: Mentions, at: int) -> bool:
+    """ "basically A again", "pure A again"; "it's A again" turns back to A."""
+    return bool(
+        {"basically", "practically", "virtually", "pure", "essentially", "but"}
+        & set(mentions.talk.texts[max(0, at - 1) : at])
+    )
+
+
+def _seen_alike(mentions: Mentions) -> Iterator[Likeness]:
+    """ "she and A are twins", "a strong look of A about it", "it's A she's like"."""
+    for x in alike(mentions):
+        yield Likeness(
+            start=x.start,
+            end=x.end,
+            operand=x.operand,
+            asserted=not _unsaid(mentions, x.start, x.end, x.end),
+            score=0.88,
         )
 
 

@@ -85,8 +85,10 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
         for scope in mentions.scopes.by_token[at]:
             if scope.habit is not Habit.DENIAL:
                 continue
-            inside = s.start <= scope.cue < s.end
+            inside = s.start <= scope.cue < s.end or _same_denial(mentions, scope.cue, s.start)
             if s.value == "clean" and s.start - scope.cue > 2:
+                continue
+            if _own_subject(mentions, s) and scope.cue < s.start - 1:
                 continue
             if inside and s.trait not in ("colour", "marking"):
                 continue
@@ -94,6 +96,22 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
                 continue
             return True
     return False
+
+
+def _same_denial(mentions: Mentions, cue: int, start: int) -> bool:
+    """ "has | not the strength to stand": the words begin inside the denial they are."""
+    texts = mentions.talk.texts
+    return (
+        cue == start - 1 and texts[start] == "not" and texts[cue] in ("has", "have", "do", "does")
+    )
+
+
+def _own_subject(mentions: Mentions, s: Statement) -> bool:
+    """ "no eye leaf's glossy": a noun and its verb begin anew after what is denied."""
+    texts = mentions.talk.texts
+    return texts[s.start] in mentions.vocabulary.classes["foliage"] and (
+        texts[s.start + 1 : s.start + 2] in (("is",), ("'s",), ("are",), ("'re",))
+    )
 
 
 def _consistent(mentions: Mentions, settled: list[Statement]) -> list[Statement]:

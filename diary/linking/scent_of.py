@@ -59,7 +59,12 @@ def without_leaf_scents(mentions: Mentions, found: list[Statement]) -> list[Stat
         for s in found
         if s.trait != "scent"
         or _of_flower(mentions, s)
-        or not (_of_the_leaf(mentions, s.start) or _of_the_garden(mentions, s))
+        or not (
+            _of_a_name(mentions, s)
+            or _of_the_leaf(mentions, s.start)
+            or _of_the_garden(mentions, s)
+            or (s.value == "scented" and _of_the_air(mentions, s))
+        )
     ]
 
 
@@ -67,6 +72,24 @@ def _of_the_garden(mentions: Mentions, s: Statement) -> bool:
     """ "the lilac by the gate smells wonderful"; not "it smells of lilac"."""
     low = mentions.talk.clause(s.start)[0]
     return bool(mentions.vocabulary.classes["garden"] & set(mentions.talk.texts[low : s.start]))
+
+
+def _of_a_name(mentions: Mentions, s: Statement) -> bool:
+    """ "a whiff of Tin Whistle about it": a likeness."""
+    texts = mentions.talk.texts
+    at = s.end if texts[s.end - 1] == "of" else s.end + 1
+    return texts[at - 1 : at] == ("of",) and mentions.ref_at(at) is not None
+
+
+def _of_the_air(mentions: Mentions, s: Statement) -> bool:
+    """ "there's a smell of creosote in here": of the house, or of what no flower smells of."""
+    texts = mentions.talk.texts
+    after = texts[s.end - 1 : min(s.end + 5, mentions.talk.clause(s.start)[1])]
+    if "in" in after and after[after.index("in") + 1 :][:1] in (("here",), ("there",)):
+        return "smell" in texts[s.start : s.end]
+    return bool(set(after) & mentions.vocabulary.classes["stink"]) and bool(
+        {"of", "like"} & set(texts[s.start : s.end + 2])
+    )
 
 
 def _of_flower(mentions: Mentions, s: Statement) -> bool:

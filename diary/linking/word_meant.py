@@ -7,6 +7,7 @@ mean double".
 
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 
 _SAID_BEFORE, _MORE_BEFORE, _SOFTENED_WITHIN = 12, 5, 8
 _FORMS_OF_LEAVES = frozenset({"frilled", "rounded", "flat", "open"})
@@ -23,6 +24,9 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _of_a_leaf(mentions, s)
         and not _softened(mentions, s, found)
         and not _not_yet(mentions, s)
+        and not _counts_a_thing(mentions, s)
+        and not _now_gone(mentions, s)
+        and not _somebodys_double(mentions, s)
     ]
 
 
@@ -67,6 +71,52 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
     )
 
 
+def _counts_a_thing(mentions: Mentions, s: Statement) -> bool:
+    """ "on a single low branch": how many; not "a single, and round", "a single white flower"."""
+    talk = mentions.talk
+    if s.value != "single" or talk.texts[s.end - 1] != "single" or s.end - s.start < 2:
+        return False
+    if talk.texts[s.end - 2] not in ("a", "the", "one") or talk.tokens[s.end - 1].mark:
+        return False
+    if s.end >= len(talk.texts) or talk.clause(s.start)[1] == s.end:
+        return False
+    rest = talk.texts[s.end]
+    flower = mentions.vocabulary.classes["flower"]
+    plain = rest in _AFTER_A_FORM | flower or quantity(talk.texts, s.end) is not None
+    return not plain and not mentions.colours_in(s.end, s.end + 1)
+
+
+_AFTER_A_FORM = frozenset(
+    "and but or with about at in of this that it he she they so then too again mind which who "
+    "really i you we for look would all is 's are was one form type here there not no on as like "
+    "just quite rather very what when though if now yes well only pale deep bright dark soft rich "
+    "nothing flowered sort kind thing because cause by from to pelargonium zonal regal though "
+    "anyway um er right probably maybe perhaps almost nearly five mm cm".split()
+)
+
+
+def _somebodys_double(mentions: Mentions, s: Statement) -> bool:
+    """ "it's Tin Whistle's double": a likeness; not "Tin Whistle's double, as you see"."""
+    texts = mentions.talk.texts
+    if s.value not in ("double", "single") or texts[s.start : s.end] != ("'s", "double"):
+        return False
+    ref = mentions.ref_ending(s.start)
+    return ref is not None and bool(
+        {"'s", "is", "the"} & set(texts[max(0, ref.start - 2) : ref.start])
+    )
+
+
+def _now_gone(mentions: Mentions, s: Statement) -> bool:
+    """ "the variegation is gone", "its zone has gone": the leaf had it once."""
+    texts = mentions.talk.texts
+    if s.trait != "foliage" or texts[s.end : s.end + 1] not in _IS:
+        return False
+    after = texts[s.end + 1 : s.end + 3]
+    return bool(set(after) & _GONE) and not {"not", "never"} & set(after)
+
+
+_IS = (("is",), ("'s",), ("has",), ("was",), ("are",), ("have",))
+_GONE = frozenset({"gone", "lost", "disappeared", "vanished", "faded", "missing", "finished"})
 _MODALS = frozenset({"might", "may", "could", "will", "'ll", "should"})
 _BECOMING = frozenset(
     {"be", "come", "turn", "prove", "get", "go", "become", "still", "yet", "even"}
@@ -94,11 +144,12 @@ def _of_a_leaf(mentions: Mentions, s: Statement) -> bool:
         return False
     start, _ = mentions.talk.clause(s.start)
     leaf = mentions.vocabulary.classes["foliage"]
-    if set(mentions.talk.texts[s.end : s.end + 1]) & leaf:
+    if set(mentions.talk.texts[s.end : s.end + 1]) & (leaf | _GROWTH):
         return True
     nouns = mentions.parts_in(start, s.start)
     own = set(mentions.talk.texts[s.start : s.end])
     return bool(nouns) and nouns[-1].label == "leaf" and not own & _FLOWER_WORDS
 
 
+_GROWTH = frozenset({"growth", "tips", "shoots", "tip", "growths", "foliage"})
 _FLOWER_WORDS = frozenset({"flower", "flowers", "bloom", "blooms", "petal", "petals"})

@@ -57,6 +57,11 @@ from tests.reading.said import values
         ("Grey mould got into it.", "health", ["botrytis"]),
         ("Nice big flowers.", "bloom_size", ["large"]),
         ("A tiny little bloom.", "bloom_size", ["small"]),
+        ("It's never had a day without a flower since Easter.", "flowering", ["long"]),
+        ("Six trusses open, and it's been like that since Whitsun.", "flowering", ["long"]),
+        ("It's blackened at soil level.", "health", ["rot"]),
+        ("Small, mind, an inch and a bit.", "bloom_size", ["small"]),
+        ("It's a single, and the eye is white.", "bloom_form", ["single"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -95,6 +100,13 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("The last one went down with rust.", "health"),
         ("The mother plant is much more vigorous.", "habit"),
         ("The leaf's got no smell to it.", "scent"),
+        ("It was found on a single low branch.", "bloom_form"),
+        ("The variegation is gone.", "foliage"),
+        ("It's Hobnail's double.", "bloom_form"),
+        ("Small, mind, ten inches tall.", "bloom_size"),
+        ("It had rust, but that's a while back now.", "health"),
+        ("There's greenfly on it. No, as you were, it's only dust.", "health"),
+        ("The greenfly's off the beans.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:

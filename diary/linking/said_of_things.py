@@ -1,0 +1,173 @@
+"""Words of looks and health that are said of no plant: of a pot, the bench, the hour, a kind.
+
+"the pot's clean", "a double page", "it's late, I'll have my tea", "we're running behind",
+"I could never strike the bushy sort", "a blotch that spreads". Leaves alone "a clean plant in a
+dirty pot" and "late, this one".
+"""
+
+from diary.linking.found_clean import excused
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+
+_TRAITS = frozenset(
+    {"bloom_form", "habit", "flowering", "health", "foliage", "bloom_size", "scent"}
+)
+_BACK = frozenset({"it", "this", "she", "he", "that", "plant", "they", "these", "one", "flower"})
+_VERBS = frozenset(
+    "is 's are was were 're has have looks look gets got stands sits comes came grows hangs 've "
+    "goes went stays wants needs smell smells stink stinks".split()
+)
+_BEFORE_A_NOUN = frozenset("the my our your his a an this that these those both her every".split())
+_FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
+_KINDS = frozenset({"sort", "sorts", "kind", "kinds", "type", "types", "ones"})
+_WE = frozenset({"we", "i", "you"})
+_AM = frozenset({"'re", "are", "'m", "am", "was", "were", "run", "running", "have", "'ve", "got"})
+_PARTS_OF_FLOWERS = frozenset(
+    "blotch feathering stripe veins edge eye spots flush star zone throat centre base".split()
+) | {"upper petals", "lower petals"}
+_WITHIN = 8
+
+
+def said_of_the_plant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """The statements without those that are said of something else."""
+    return [s for s in found if s.trait not in _TRAITS or not _elsewhere(mentions, s)]
+
+
+def _elsewhere(mentions: Mentions, s: Statement) -> bool:
+    return (
+        _before_a_thing(mentions, s)
+        or _thing_is_subject(mentions, s)
+        or _of_the_grower(mentions, s)
+        or _of_a_kind(mentions, s)
+        or _of_a_marking(mentions, s)
+        or _clean_colour(mentions, s)
+        or _unmarked_colour(mentions, s)
+        or excused(mentions, s)
+    )
+
+
+def _before_a_thing(mentions: Mentions, s: Statement) -> bool:
+    """ "a double page", "an early bus", "a clean pot"; not "it's double, the pot is full"."""
+    talk = mentions.talk
+    if s.end >= len(talk.texts) or talk.tokens[s.end - 1].mark:
+        return False
+    if talk.texts[s.end - 1] in _TOWARDS:
+        return False  # "it'd take over the | greenhouse"
+    return talk.texts[s.end] in mentions.vocabulary.classes["not_plant"]
+
+
+_TOWARDS = frozenset("the a its over across along in into on down up out through off by to".split())
+
+
+def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
+    """ "the bench is covered in petals": the noun of the clause, with no plant after it."""
+    talk, things = mentions.talk, mentions.vocabulary.classes["not_plant"]
+    low = talk.clause(s.start)[0]
+    for i in range(s.start - 1, max(low, s.start - _WITHIN) - 1, -1):
+        if talk.texts[i] in _BACK:
+            return False
+        if talk.texts[i] not in things or talk.texts[i + 1] not in _VERBS:
+            continue
+        if i == low:
+            return talk.punctuated
+        return talk.texts[i - 1] in _BEFORE_A_NOUN and talk.texts[max(low, i - 2)] not in (
+            "in", "on", "for", "at", "of", "to", "by", "with",
+        )  # fmt: skip
+    return False
+
+
+def _of_the_grower(mentions: Mentions, s: Statement) -> bool:
+    """ "we're three weeks behind", "I was late with the sowing", "it's late, I'll be off"."""
+    if s.trait != "flowering" or s.value not in ("early", "late"):
+        return False
+    texts = mentions.talk.texts
+    low = max(mentions.talk.clause(s.start)[0], s.start - 5)
+    return any(
+        texts[i] in _WE and texts[i + 1] in _AM and texts[i + 2 : i + 3] not in (("it",), ("one",))
+        for i in range(low, s.start)
+        if i + 1 <= s.start
+    )
+
+
+def _of_a_kind(mentions: Mentions, s: Statement) -> bool:
+    """ "I never could strike the bushy sort"; not "it's the bushy sort"."""
+    texts = mentions.talk.texts
+    if texts[s.end : s.end + 1] not in tuple((k,) for k in _KINDS):
+        return False
+    before = texts[max(0, s.start - 2) : s.start]
+    return before[-1:] == ("the",) and before[:1] not in (("is",), ("'s",), ("of",), ("are",))
+
+
+def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
+    """ "a blotch that spreads to the rim", "an edge as neat as a hem": said of the marking."""
+    talk = mentions.talk
+    if s.trait != "habit":
+        return False
+    own = set(talk.texts[s.start : s.end])
+    if own & (mentions.vocabulary.classes["plantlike"] | _GROWTH):
+        return False
+    low = talk.clause(s.start)[0]
+    if low > 0 and "as" in talk.texts[s.start : s.end] and s.start - low <= 1:
+        low = talk.clause(low - 1)[0]  # "a white eye in each flower, neat as a shirt button"
+    found = mentions.parts_in(max(low, s.start - _WITHIN), s.start)
+    parts = [p for p in found if p.label in _PARTS_OF_FLOWERS | {"bloom", "stem"}]
+    parts = [p for p in parts if talk.texts[p.end : p.end + 3] != ("of", "the", "pot")]
+    if not parts:
+        return False
+    between = talk.texts[parts[-1].end : s.start]
+    if parts[-1].label not in _PARTS_OF_FLOWERS:
+        likened = "as" in talk.texts[s.start : s.end]
+        if not likened and not (len(between) <= 2 and set(between) & _VERBS):
+            return False
+    if talk.texts[s.end : s.end + 1] and talk.texts[s.end] in _GROWTH:
+        return False
+    return not any(
+        w in _BACK and between[n - 1 : n] not in (("under",), ("on",), ("to",), ("of",), ("in",))
+        for n, w in enumerate(between)
+        if w != "that"
+    ) and not set(between) & {"but", "plant", "habit", "growth"}
+
+
+_GROWTH = frozenset("plant growth habit grower thing bush one little".split())
+
+
+def _clean_colour(mentions: Mentions, s: Statement) -> bool:
+    """ "a clean pale rose", "clean bright edges", "a clean cut": no health of a plant."""
+    if s.value != "clean" or mentions.talk.texts[s.end - 1] != "clean":
+        return False
+    talk = mentions.talk
+    if talk.tokens[s.end - 1].mark or s.end >= len(talk.texts):
+        return False
+    articles = set(talk.texts[max(0, s.end - 4) : s.end - 1]) & {"a", "the", "some", "an"}
+    if articles and talk.clause(s.start)[1] > s.end and talk.texts[s.end] not in _CLEAN_ONES:
+        return True  # "a nice clean cutting", "a clean line between"
+    at = s.end + (talk.texts[s.end : s.end + 1] in _SHADES)
+    if mentions.colours_in(s.end, at + 1):
+        return True
+    return any(p.label not in ("leaf", "stem", "bud") for p in mentions.parts_in(at, at + 1))
+
+
+_CLEAN_ONES = frozenset(
+    "plant plants leaf leaves foliage growth bill grower healthy little one thing and as stem "
+    "stems but all right underneath on to from with top too mind so clean stock specimen old young "
+    "through throughout".split()
+)
+_SHADES = tuple(
+    (w,) for w in "pale deep soft bright rich dark light clear cool warm fresh strong crisp".split()
+)
+
+
+def _unmarked_colour(mentions: Mentions, s: Statement) -> bool:
+    """ "soft mauve all over, not a mark on it": the colour is without markings."""
+    talk = mentions.talk
+    if s.value != "clean" or not set(talk.texts[s.start : s.end + 1]) & _MARKS:
+        return False
+    low = max(talk.sentence(s.start)[0], s.start - _WITHIN)
+    if any(p.label == "leaf" for p in mentions.parts_in(low, s.start)):
+        return False
+    if mentions.vocabulary.classes["flaw"] & set(talk.texts[s.start : s.end + 3]):
+        return False
+    return bool(mentions.colours_in(low, s.start))
+
+
+_MARKS = frozenset({"mark", "marks", "spot", "spots", "speck", "specks", "dot", "line"})
