@@ -1,6 +1,7 @@
 """Turning to a plant by its number or its name."""
 
 from diary.linking.brought_in import set_aside, shown_after
+from diary.linking.cut_short import completed, cut_turns, spelt_again
 from diary.linking.document import Plant, PlantKind
 from diary.linking.in_passing import (
     acted_on,
@@ -46,14 +47,14 @@ def numbered_turn(
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
-        if walk.turns and ref.start - walk.turns[-1].said <= _SPELT_AGAIN and _spells(ref, walk):
+        if spelt_again(ref, walk):
             return None
-        completed = _completed(mentions, ref, lead, leads, walk)
-        if completed is None:
+        whole = completed(mentions, ref, lead, leads, walk)
+        if whole is None:
             return None
-        number, on_record = completed
+        number, on_record = whole
         score = 0.9 if on_record else 0.7
-        if not _cut_turns(mentions, ref, lead, leads, on_record):
+        if not cut_turns(mentions, ref, lead, leads, on_record):
             return None
     elif (
         not (
@@ -86,19 +87,6 @@ def numbered_turn(
         rule=rule,
         runner_up=ref.runner_up,
         runner_up_score=ref.runner_up_score,
-    )
-
-
-_SPELT_AGAIN = 8
-
-
-def _spells(ref: Ref, walk: Walk) -> bool:
-    """ "six thirteen. One three.": the number in hand, digit by digit."""
-    digits = "".join(ref.cut[0]) if ref.cut else ""
-    return (
-        bool(walk.numbers)
-        and bool(digits)
-        and walk.numbers[-1].rstrip("ABCDEFGHJKLMNPQRSTUVWXYZ").endswith(digits)
     )
 
 
@@ -148,91 +136,6 @@ def _which_is(mentions: Mentions, ref: Ref) -> bool:
     return mentions.talk.texts[ref.end : ref.end + 3] == ("which", "is", "this")
 
 
-def _told(mentions: Mentions, leads: LeadIns, ref: Ref) -> tuple[int, int]:
-    """Where its clause begins, and where the last thing told before it ended."""
-    return mentions.talk.clause(ref.start)[0], leads.told_before(ref.start)
-
-
-def _cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_record: bool) -> bool:
-    """Whether a number cut short is brought in plainly enough."""
-    assert ref.cut is not None
-    if any(x.start - ref.end <= 3 for x in mentions.lengths_in(ref.start, ref.end + 4)):
-        return False  # "the height on that is 40, no, 44 inches"
-    follow = mentions.refs_in(ref.end, min(ref.end + 5, mentions.talk.sentence(ref.start)[1]))
-    if any(r.is_number and r.cut is None for r in follow):
-        return False  # the full number follows at once
-    if (
-        on_record
-        and len("".join(ref.cut[0])) > 2
-        and mentions.talk.texts[ref.end : ref.end + 1] != ("in",)
-    ):
-        return True
-    if lead.numbered or lead.came_back or ref.explicit:
-        return True
-    placed = mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
-    if placed is not None and on_record and ref.start in (lead.start, *_told(mentions, leads, ref)):
-        return True  # "nineteen beside it is purple"
-    told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
-    if told and shown_after(mentions, ref):
-        return True  # "two-two-six next"
-    if (
-        on_record
-        and ref.cut[1]
-        and lead.any
-        and mentions.talk.texts[ref.end : ref.end + 1] == ("is",)
-    ):
-        return True  # "now B is the sister to it"
-    brought = on_record and (lead.moved or (lead.shown and lead.presented))
-    heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
-    if (
-        on_record
-        and ref.cut[1]
-        and mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
-    ):
-        return True  # "B beside her is a whole different story"
-    if on_record and ref.cut[1] and mentions.talk.texts[ref.start - 1 : ref.start] == ("to",):
-        return lead.any  # "skip C and go to D"
-    if ref.cut[1]:
-        return brought or lead.moved or (lead.shown and lead.presented) or heads
-    groups = len(ref.cut[0])
-    return brought or (heads and (on_record or groups > 1))
-
-
-def _only_leads(mentions: Mentions, lead: LeadIn, ref: Ref) -> bool:
-    """Nothing but "now", "then", "right" and the like before it in its sentence."""
-    words = mentions.talk.texts[lead.start : ref.start]
-    return all(
-        w
-        in (
-            "now",
-            "then",
-            "next",
-            "right",
-            "okay",
-            "and",
-            "on",
-            "to",
-            "well",
-            "um",
-            "er",
-            "so",
-            "cross",
-            "plant",
-            "number",
-        )
-        for w in words
-    )
-
-
-def _ends_there(mentions: Mentions, ref: Ref) -> bool:
-    """A mark after it, or words that go on to show it: "C is the next one", "21 still"."""
-    talk = mentions.talk
-    if talk.tokens[ref.end - 1].mark:
-        return True
-    rest = talk.texts[ref.end : ref.end + 5]
-    return rest[:1] in (("now",), ("next",), ("still",), ("of",), ("i",)) or "next" in rest
-
-
 def _stands_beside(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     """ "and 24-09 on the right": with a word that adds it and a place after it."""
     words = mentions.talk.texts[lead.start : ref.start]
@@ -265,26 +168,3 @@ def _is_parent_here(number: str, parents: tuple[Statement, ...], walk: Walk, at:
         return False
     since = walk.shown[-1][1]
     return any(s.value == number and since <= s.start < at for s in parents)
-
-
-def _completed(
-    mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, walk: Walk
-) -> tuple[str, bool] | None:
-    """The full number, and whether it is on record; the nearest plant seen completes it."""
-    assert ref.cut is not None
-    seen = [*reversed(walk.numbers)]
-    if cross := leads.cross_before(ref.start):
-        seen = [
-            c for n in seen if (c := mentions.numbers.complete((("1",), ""), n, cross=cross))
-        ] or seen
-    batch = lead.batch
-    if batch:
-        seen = [n for n in mentions.numbers.seedlings if n.startswith(batch.upper())] or seen
-    tried = [
-        c for n in (seen[:1] if batch else seen[:6]) if (c := mentions.numbers.complete(ref.cut, n))
-    ]
-    for completed in tried:
-        known = mentions.numbers.seedling(completed)
-        if known is not None:
-            return known.number, True
-    return (tried[0], False) if tried else None

@@ -36,6 +36,18 @@ class Shape:
         """How many groups of digits the number has; two where they are joined."""
         return len(self.widths)
 
+    @property
+    def year_column(self) -> int:
+        """Which group is the year or cross: the one with fewer values, the first if even."""
+        if self.groups == 2 and len(self.leads) == len(self.lasts):
+            return 1 if _spread(self.lasts) < _spread(self.leads) and not self.joined else 0
+        return 0 if len(self.leads) <= len(self.lasts) else 1
+
+    @property
+    def place_first(self) -> bool:
+        """Whether the place stands before the year: "8/25"."""
+        return self.groups == 2 and not self.suffixed and self.year_column == 1
+
     def write(self, prefix: str, groups: tuple[str, ...], suffix: str) -> str:
         """The number as the breeder writes it; digits are padded as on record."""
         digits = [
@@ -114,6 +126,11 @@ def _shape(pool: list[tuple[str, tuple[str, ...], tuple[str, ...], str]]) -> Sha
         leads=frozenset(column for column in columns[0]),
         lasts=frozenset(column for column in columns[-1]),
     )
+
+
+def _spread(groups: Iterable[str]) -> int:
+    values = [int(group) for group in groups]
+    return max(values) - min(values)
 
 
 def _any_single(column: Iterable[str]) -> bool:

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from diary.reading.number_format import Shape
-from diary.reading.number_of import year_column
 from diary.reading.number_pieces import Piece
 from diary.reading.number_system import (
     FAR,
@@ -99,7 +98,7 @@ def suffixed_only(shape: Shape) -> bool:
 
 def _year_near(groups: tuple[str, ...], shape: Shape) -> bool:
     """Whether the year, or cross, lies within three of those in use."""
-    column = year_column(shape)
+    column = shape.year_column
     used = shape.leads if column == 0 else shape.lasts
     return any(abs(int(groups[column]) - int(lead)) <= 3 for lead in used)
 

@@ -1,101 +1,208 @@
-"""Numbers told by their batch: "number 14 of the 23s", "cross eleven, plant two"."""
+"""Numbers told by their batch: "number 14 of the 23s", "the 2023 sowing, number 14".
 
-import re
-from collections.abc import Sequence
+Also "eight of twenty-five" where numbers are place and year, "twelve of the same year" (cut
+short), "cross eleven, plant two". Leaves alone "8 of the 20 seeds", "one of the twenty-threes".
+"""
 
+from collections.abc import Iterator
+
+from diary.reading.batches import Batch, batch_at, serial_at
 from diary.reading.number_format import Shape
 from diary.reading.number_system import NEAR_RECORD, ON_RECORD, PLAUSIBLE, NumberHeard, NumberSystem
-from diary.reading.numerals import ONES, TENS, whole
-from diary.reading.tokens import Talk
+from diary.reading.numerals import whole
+from diary.reading.tokens import COMMA, Talk
 
 _COUNTED = frozenset(
-    "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was"
-    " came".split()
+    "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was "
+    "came come germinated survived left have had are did petals leaves to too pips it them".split()
 )
+_NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
+_OUT_OF = (("of",), ("from",), ("out", "of"), ("in",), ("off",), ("among",), ("over",), ("for",))
+_SPAN = frozenset({"year", "batch", "sowing", "lot", "cross", "crop", "vintage", "season"})
+_PLACES = frozenset({"plant", "number", "seedling"})
 
 
 def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
-    """ "number 14 of the 23s", "number 24 of 23", "plant three of cross six"."""
+    """A number told with its batch that begins at the token, if any."""
+    return (
+        _of_cross(talk, at, system)
+        or _of_same(talk, at)
+        or _of_batch(talk, at, system)
+        or _batch_first(talk, at, system)
+    )
+
+
+def _of_cross(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "cross eleven, plant two", "cross seven of twenty-five, plant two"."""
     texts = talk.texts
-    if texts[at] == "cross" and (cross := whole(texts, at + 1)) is not None:
-        j = (
-            cross.end + 1
-            if texts[cross.end : cross.end + 1] in (("plant",), ("number",), ("seedling",))
-            else cross.end
-        )
-        plant = whole(texts, j) if j > cross.end else None
-        if plant is not None:
-            return NumberHeard(
-                start=at,
-                end=plant.end,
-                number="",
-                score=PLAUSIBLE,
-                on_record=False,
-                explicit=True,
-                cut=((str(int(cross.value)), str(int(plant.value))), ""),
-            )
-    i = at + 1 if texts[at] in ("number", "plant", "seedling") else at
-    serial = whole(texts, i)
-    if serial is None or serial.end >= len(texts) or texts[serial.end] != "of":
+    cross = whole(texts, at + 1) if texts[at] == "cross" else None
+    if cross is None:
         return None
-    j = serial.end + 1
-    if texts[j : j + 2] == ("the", "same") and i > at:
-        return NumberHeard(
-            start=at,
-            end=j + 2,
-            number="",
-            score=PLAUSIBLE,
-            on_record=False,
-            explicit=True,
-            cut=((str(int(serial.value)),), ""),
-        )
-    if j < len(texts) and texts[j] == "the":
-        j += 1
-    if j < len(texts) and any(texts[j].upper() in shape.prefixes for shape in system.shapes):
-        j += 1
-    lead, end = _batch(texts, j)
-    if lead is None or (serial.value == 1 and i == at):
+    j, year = cross.end, None
+    if texts[j : j + 1] == ("of",) and (batch := batch_at(texts, j + 1)):
+        j, year = batch.end, batch.year[-2:]
+    plant = whole(texts, j + (texts[j : j + 1] != () and texts[j] in _PLACES))
+    if plant is None:
         return None
-    if i == at and texts[end : end + 1] and texts[end] in _COUNTED:
+    groups = (str(int(cross.value)), str(int(plant.value)))
+    if year is not None:
+        shape = next((s for s in system.shapes if s.groups == 3 and not s.suffixed), None)
+        return _heard(system, shape, (year, *groups), at, plant.end) if shape else None
+    return _cut(at, plant.end, groups)
+
+
+def _of_same(talk: Talk, at: int) -> NumberHeard | None:
+    """ "twelve of the same year", "number nine of the same", "07, same year"."""
+    texts = talk.texts
+    i = at + (texts[at] in _NUMBERED)
+    serial = serial_at(texts, i)
+    if serial is None:
+        return None
+    digits, j = serial
+    of = texts[j : j + 1] in (("of",), ("from",), ("in",))
+    if not of and not (talk.tokens[j - 1].mark == COMMA and texts[j : j + 1] == ("same",)):
+        return None
+    j += of
+    the = texts[j : j + 1] == ("the",)
+    j += the
+    if texts[j : j + 1] != ("same",) and not (
+        i > at and texts[j : j + 1] in (("that",), ("this",))
+    ):
+        return None  # "I sowed sixteen of that cross"
+    spanned = texts[j + 1 : j + 2] != () and texts[j + 1] in _SPAN
+    ends = the and texts[j] == "same" and (i > at or bool(talk.tokens[j].mark))
+    if not spanned and not ends:
+        return None
+    return _cut(at, j + 1 + spanned, (digits,)) if digits != "1" or i > at else None
+
+
+def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "number 14 of the 23s", "eight of twenty-five", "plant 9 from the 2024 sowing"."""
+    texts = talk.texts
+    i = at + (texts[at] in _NUMBERED)
+    serial = serial_at(texts, i)
+    if serial is None:
+        return None
+    digits, j = serial
+    of = next((words for words in _OUT_OF if texts[j : j + len(words)] == words), None)
+    if of is None or talk.between(at, j + len(of), (".", "?")):
+        return None
+    j += len(of)
+    prefix = _prefix(
+        texts[j + (texts[j : j + 1] == ("the",))] if j + 1 < len(texts) else "", system
+    )
+    batch = batch_at(texts, j + (1 + (texts[j] == "the") if prefix else 0))
+    if batch is None or (digits == "1" and i == at):
+        return None
+    named = i > at or (not batch.plain and of in (("of",), ("from",), ("in",)))
+    if not named and of not in (("of",), ("over",)):
+        return None
+    if batch.plain and texts[batch.end : batch.end + 1] != () and texts[batch.end] in _COUNTED:
         return None  # "8 of the 20 seeds"
-    best: NumberHeard | None = None
-    for shape in system.shapes:
-        if shape.groups != 2 or shape.suffixed:
-            continue
-        year_first = year_column(shape) == 0
-        year = lead if (shape.widths[0 if year_first else 1][1] == len(lead)) else f"20{lead}"
-        groups = (year, str(int(serial.value))) if year_first else (str(int(serial.value)), year)
-        prefix = min(shape.prefixes) if len(shape.prefixes) == 1 else ""
-        number = shape.write(prefix, groups, "")
-        known = system.seedling(number) is not None
-        score = ON_RECORD if known else NEAR_RECORD
-        if best is None or score > best.score:
-            best = NumberHeard(
-                start=at, end=end, number=number, score=score, on_record=known, explicit=True
-            )
-    if best is not None and i == at and texts[j - 1] != "the" and not best.on_record:
+    return _best(system, batch, digits, prefix, at, need_record=not named)
+
+
+def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "twenty-four, number eleven", "the twenty-fours: nineteen", "the 2023 sowing, plant 14"."""
+    batch = batch_at(talk.texts, at)
+    if batch is None or batch.end >= len(talk.texts) or talk.between(at, batch.end, (".", "?")):
         return None
+    if talk.tokens[batch.end - 1].mark == "." and batch.plain:
+        return None
+    numbered = talk.texts[batch.end] in _PLACES
+    if not numbered and (batch.plain or not talk.tokens[batch.end - 1].mark):
+        return None
+    serial = serial_at(talk.texts, batch.end + numbered)
+    if serial is None or (not numbered and not _stands_alone(talk, serial[1])):
+        return None
+    if batch.plain and at and talk.texts[at - 1] in ("in", "since", "number", "plant"):
+        return None
+    return _best(system, batch, serial[0], "", at, need_record=False, end=serial[1])
+
+
+def _stands_alone(talk: Talk, end: int) -> bool:
+    return bool(talk.tokens[end - 1].mark) or talk.texts[end : end + 1] in (("is",), ("'s",))
+
+
+def _prefix(text: str, system: NumberSystem) -> str:
+    """Letters in use that stand before the year: "one-one-nine of the R twenty-twos"."""
+    return next((p for s in system.shapes for p in s.prefixes if p and p == text.upper()), "")
+
+
+def _best(
+    system: NumberSystem,
+    batch: Batch,
+    digits: str,
+    prefix: str,
+    start: int,
+    *,
+    need_record: bool,
+    end: int | None = None,
+) -> NumberHeard | None:
+    found = [
+        heard
+        for shape, groups, letters in _in_batch(system, batch.year, digits)
+        if (
+            heard := _heard(
+                system, shape, groups, start, end or batch.end, prefix=prefix or letters
+            )
+        )
+    ]
+    best = max(found, key=lambda heard: heard.score, default=None)
+    if best is not None and need_record and not best.on_record and batch.plain:
+        place_first = any(s.place_first and batch.year[-2:] in s.lasts for s in system.shapes)
+        return best if place_first else None
     return best
 
 
-def _batch(texts: Sequence[str], at: int) -> tuple[str | None, int]:
-    """A year's batch ("23s", "twenty-threes", "23", "twenty three") and its end."""
-    if at >= len(texts):
-        return None, at
-    if re.fullmatch(r"'?\d{2}(\d{2})?s?", texts[at]):
-        end = at + 2 if texts[at + 1 : at + 2] == ("'s",) else at + 1
-        return texts[at].strip("'s"), end
-    if texts[at] in TENS:
-        tens = TENS[texts[at]]
-        ones = ONES.get(texts[at + 1].removesuffix("s")) if at + 1 < len(texts) else None
-        if ones is None and at + 1 < len(texts) and texts[at + 1] == "sixes":
-            ones = 6
-        if ones is not None and 0 < ones < 10:
-            return str(tens + ones), at + 2
-        return str(tens), at + 1
-    return None, at
+def _in_batch(
+    system: NumberSystem, year: str, digits: str
+) -> Iterator[tuple[Shape, tuple[str, ...], str]]:
+    """The groups that a place in a year's batch makes in each shape of two groups."""
+    for shape in system.shapes:
+        if shape.groups != 2 or shape.suffixed:
+            continue
+        column = shape.year_column
+        width = shape.widths[column][1]
+        full = year if width == len(year) else year[-2:] if width == 2 else f"20{year}"
+        groups = (full, digits) if column == 0 else (digits.lstrip("0") or "0", full)
+        yield shape, groups, min(shape.prefixes) if len(shape.prefixes) == 1 else ""
 
 
-def year_column(shape: Shape) -> int:
-    """Which group is the year: the one with fewer different values; the first if even."""
-    return 0 if len(shape.leads) <= len(shape.lasts) else 1
+def placed(system: NumberSystem, year: str, digits: str) -> str | None:
+    """The number at a place in a year's batch, in the shape where it is on record if any."""
+    found = [shape.write(p, groups, "") for shape, groups, p in _in_batch(system, year, digits)]
+    return next((n for n in found if system.seedling(n)), found[0] if found else None)
+
+
+def _heard(
+    system: NumberSystem,
+    shape: Shape,
+    groups: tuple[str, ...],
+    start: int,
+    end: int,
+    *,
+    prefix: str = "",
+) -> NumberHeard:
+    number = shape.write(prefix, groups, "")
+    known = system.seedling(number)
+    return NumberHeard(
+        start=start,
+        end=end,
+        number=known.number if known else number,
+        score=ON_RECORD if known else NEAR_RECORD,
+        on_record=known is not None,
+        explicit=True,
+    )
+
+
+def _cut(start: int, end: int, groups: tuple[str, ...]) -> NumberHeard:
+    return NumberHeard(
+        start=start,
+        end=end,
+        number="",
+        score=PLAUSIBLE,
+        on_record=False,
+        explicit=True,
+        cut=(groups, ""),
+    )

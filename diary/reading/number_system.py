@@ -57,6 +57,9 @@ class NumberSystem:
         said, letter = cut
         if len(said) > len(groups):
             return None
+        place_first = next((s.place_first for s in self.shapes if s.groups == len(groups)), False)
+        if place_first and len(said) == 1 and len(groups) == 2 and not cross:
+            said = (said[0].lstrip("0") or "0", groups[1])  # "twelve" after 8/25
         if cross and len(groups) > 1:
             groups = (*groups[:-2], cross, groups[-1])
         kept = groups[: len(groups) - len(said)] if said else groups
