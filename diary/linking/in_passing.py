@@ -25,6 +25,7 @@ _DEEDS = frozenset(
 )
 _GIVEN_UP = _DEEDS - {"had"}
 _WHO = frozenset({"that", "which", "who", "what"})
+_ORIGIN = frozenset("off from out of up through as true by with".split())
 _PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
 _PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
 
@@ -37,6 +38,8 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     if not rest:
         return False
     if rest[0] in _WHO and len(rest) > 1:
+        if rest[1] == "came" and rest[2:3] != () and rest[2] in _ORIGIN:
+            return False  # "number 11, that came off a pod on Tin Whistle"
         if rest[1] in _WAS:
             return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
         return rest[1] in _PEOPLE and len(rest) > 2 and rest[2] in _DEEDS

@@ -17,6 +17,7 @@ _ROLES = (("seed_parent", "mother"), ("pollen_parent", "father"))
 _TOLD = frozenset({"is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set"})
 _SOURCE = frozenset({"off", "from", "of", "on", "out"})
 _CORRECTED_WITHIN = 10
+_SAYS = (("is",), ("was",), ("'s",), ("were",))
 
 
 def after_cues(mentions: Mentions) -> Iterator[Statement]:
@@ -32,6 +33,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
                 or not asserted(mentions, operand.start, cue.end)
             ):
                 continue
+            if texts[cue.end : cue.end + 1] in _SAYS and mentions.ref_at(cue.end + 1):
+                continue  # "this is 23-04 the mother was Tin Whistle"
             words = texts[cue.start : cue.end]
             if words == ("pollen",) or (
                 words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)

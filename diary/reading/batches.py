@@ -61,7 +61,7 @@ def _year(texts: Sequence[str], at: int) -> tuple[str, int, bool] | None:
         inner = _year(texts, at)
         return (f"20{inner[0]}", *inner[1:]) if inner and len(inner[0]) == 2 else None
     text, after = texts[at], texts[at + 1] if at + 1 < len(texts) else ""
-    if text == "twenty" and (after in TENS or after in _PLURAL_TENS or 10 <= ONES.get(after, 0)):
+    if text == "twenty" and (after in TENS or after in _PLURAL_TENS or ONES.get(after, 0) >= 10):
         inner = _year(texts, at + 1)
         return (f"20{inner[0]}", *inner[1:]) if inner else None
     if text in TENS:
@@ -74,7 +74,7 @@ def _year(texts: Sequence[str], at: int) -> tuple[str, int, bool] | None:
         return str(_PLURAL_TENS[text]), at + 1, True
     if _PLURAL_ONES.get(text, 0) >= 10:
         return str(_PLURAL_ONES[text]), at + 1, True
-    if 10 <= ONES.get(text, 0):
+    if ONES.get(text, 0) >= 10:
         return str(ONES[text]), at + 1, False
     return None
 

@@ -60,6 +60,8 @@ def lay_out(
     guessed = any(p.guess for p in body)
     found = []
     for groups, cost in _layouts(body, shape):
+        if not int(groups[-1]):
+            continue  # no plant is number nought
         written = shape.write(prefix, groups, suffix)
         known = system.seedling(written)
         if guessed and known is None:

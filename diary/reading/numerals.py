@@ -68,6 +68,10 @@ def whole(texts: Sequence[str], at: int) -> Quantity | None:
         value, i = value * 1000, i + 1
         after = i + 1 if i < len(texts) and texts[i] == "and" else i
         rest, end = _below_hundred(texts, after)
+        if end > after and texts[end : end + 1] in (("hundred",), ["hundred"]):
+            hundreds = whole(texts, after)  # "two thousand three hundred and twelve"
+            assert hundreds is not None
+            rest, end = int(hundreds.value), hundreds.end
         if end > after:
             value, i = value + rest, end
     return Quantity(at, i, value)
