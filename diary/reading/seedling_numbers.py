@@ -11,6 +11,7 @@ pot", "4 pound 50", "31 degrees"): whatever is followed by a unit or a thing cou
 
 from dataclasses import replace
 
+from diary.reading.figures import is_figure
 from diary.reading.number_layout import NO_SUFFIX, lay_out
 from diary.reading.number_of import number_of
 from diary.reading.number_pieces import SEPARATORS, ZERO, Piece, pieces_from
@@ -31,6 +32,9 @@ def find_numbers(
         heard = number_of(talk, at, system) or _number_at(talk, at, system, vocabulary)
         if heard is None:
             at += 1
+            continue
+        if is_figure(talk, heard, vocabulary):
+            at = heard.end
             continue
         found.append(heard)
         at = heard.end
