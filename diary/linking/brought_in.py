@@ -30,6 +30,11 @@ _SMALL = frozenset(
 def set_aside(mentions: Mentions, ref: Ref) -> bool:
     """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
     texts = mentions.talk.texts
+    if (
+        texts[max(0, ref.start - 2) : ref.start] == ("not", "the")
+        and not mentions.talk.tokens[ref.start - 2].mark
+    ):
+        return True  # "which isn't the 31-6 I got muddled with"
     for scope in mentions.scopes.by_token[ref.start]:
         if scope.habit is Habit.DENIAL:
             between = texts[scope.cue + 1 : ref.start]

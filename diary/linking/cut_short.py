@@ -128,6 +128,8 @@ def completed(
     batch = lead.batch
     if batch:
         seen = [n for n in mentions.numbers.seedlings if n.startswith(batch.upper())] or seen
+    if not lead.moved and not batch and (again := _walked(ref, walk, mentions)):
+        return again
     tried = [
         c for n in (seen[:1] if batch else seen[:6]) if (c := mentions.numbers.complete(ref.cut, n))
     ]
@@ -136,6 +138,27 @@ def completed(
         if known is not None:
             return known.number, True
     return (tried[0], False) if tried else None
+
+
+_REMEMBERED = 40
+
+
+def _walked(ref: Ref, walk: Walk, mentions: Mentions) -> tuple[str, bool] | None:
+    """ "before I go, two oh six": of the plants walked past, the one that ends so.
+
+    Where the batch in hand has none on record that does, or has it walked past too.
+    """
+    assert ref.cut is not None
+    in_hand = walk.numbers[-1] if walk.numbers else ""
+    nearest = mentions.numbers.complete(ref.cut, in_hand) if in_hand else None
+    digits = "".join(ref.cut[0])
+    if len(digits) < 3 or nearest is None or nearest in walk.numbers:
+        return None
+    for number in reversed(walk.numbers[-_REMEMBERED:]):
+        if mentions.numbers.complete(ref.cut, number) == number:
+            known = mentions.numbers.seedling(number)
+            return number, known is not None
+    return None
 
 
 _BATCH_BEFORE, _BATCH_AFTER = 30, 7

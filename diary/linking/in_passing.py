@@ -98,6 +98,44 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
 
 
+_BOTH = frozenset("are were both look make have share came come will differ".split())
+_PAIRED = frozenset({"she", "he", "it", "this", "that", "one"})
+
+
+def paired(mentions: Mentions, ref: Ref) -> bool:
+    """ "she and 23-18 are as alike as two peas", "23-17 and 23-18 are forever getting mixed".
+
+    Not "and 23-18 is white".
+    """
+    talk = mentions.talk
+    rest = talk.texts[ref.end : ref.end + 1]
+    if talk.texts[ref.start - 1 : ref.start] == ("and",) and rest and rest[0] in _BOTH:
+        before = talk.texts[ref.start - 2 : ref.start - 1]
+        return (bool(before) and before[0] in _PAIRED) or (
+            mentions.ref_ending(ref.start - 1) is not None
+        )
+    other = mentions.ref_at(ref.end + 1) if rest == ("and",) else None
+    if other is None or talk.tokens[ref.end - 1].mark:
+        return False
+    after = talk.texts[other.end : other.end + 1]
+    return bool(after) and after[0] in _BOTH
+
+
+_KIN_OF = frozenset("sister brother sibling twin half cousin close near next related".split())
+_CLAIMS = frozenset("loses lost beats compared prefer second close similar down nearer".split())
+
+
+def cut_in_passing(mentions: Mentions, ref: Ref) -> bool:
+    """ "sister to two oh six", "so 141 loses to 140"; not "back to 140", "on to 141"."""
+    texts = mentions.talk.texts
+    before = texts[max(0, ref.start - 2) : ref.start]
+    return (
+        len(before) == 2
+        and before[1] in ("to", "of", "than", "from")
+        and (before[0] in _CLAIMS or before[0] in _KIN_OF - {"next"})
+    )
+
+
 _ACTS = frozenset(
     "likes like liked prefer prefers loves love hates beat beats shaded shades crowded crowds "
     "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "

@@ -5,13 +5,16 @@ from diary.linking.cut_short import completed, cut_turns, spelt_again
 from diary.linking.document import Plant, PlantKind
 from diary.linking.in_passing import (
     acted_on,
+    cut_in_passing,
     governed,
     not_here,
     only_told_apart,
+    paired,
     tells_of_the_lost,
 )
 from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.openings import opening
+from diary.linking.plainly_brought import plainly_brought
 from diary.linking.statement import Statement
 from diary.linking.walk import Turn, Walk
 from diary.reading.mentions import Mentions, Ref
@@ -27,27 +30,37 @@ def numbered_turn(
 ) -> Turn | None:
     """The turn that a number makes, or none."""
     told_after = shown_after(mentions, ref) and ref.cut is None
+    plain = plainly_brought(mentions, ref)
     if (ref.start in taken or set_aside(mentions, ref)) and not (
         (told_after and _which_is(mentions, ref))
+        or (plain and ref.start not in taken)
         or _is_child(mentions, ref)
         or _spoken_of_again(mentions, ref, walk)
     ):
         return None
     lead = leads.before(ref.start)
-    if leads.compared(ref.start) and not (lead.shown or lead.came_back or _which_is(mentions, ref)):
+    if leads.compared(ref.start) and not (
+        plain or lead.shown or lead.came_back or _which_is(mentions, ref)
+    ):
         return None
     if leads.guessed(ref.start) or _is_kin(mentions, ref) or _mends_parent(mentions, ref):
         return None
     lost = tells_of_the_lost(mentions, ref) or not_here(mentions, ref)
     if lost and not (lead.presented or lead.came_back):
         return None
-    if ref.cut is None and (governed(mentions, ref, lead) or acted_on(mentions, ref, lead)):
+    if (
+        ref.cut is None
+        and not plain
+        and (governed(mentions, ref, lead) or acted_on(mentions, ref, lead))
+    ):
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
+    if ref.cut is None and paired(mentions, ref):
+        return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
-        if spelt_again(ref, walk):
+        if spelt_again(ref, walk) or cut_in_passing(mentions, ref):
             return None
         whole = completed(mentions, ref, lead, leads, walk)
         if whole is None:
@@ -60,13 +73,14 @@ def numbered_turn(
         not (
             lead.at_head
             or told_after
+            or plain
             or lead.shown
             or lead.came_back
             or lead.numbered
             or _first(mentions, ref, leads, walk)
             or _stands_beside(mentions, ref, lead)
         )
-        or not (on_record or lead.any or lead.at_head or lead.shown or ref.explicit)
+        or not (on_record or plain or lead.any or lead.at_head or lead.shown or ref.explicit)
         or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
     ):
         return None

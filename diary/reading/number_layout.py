@@ -58,6 +58,8 @@ def lay_out(
         return []
     penalty += sum(_HOMOPHONE for p in body if p.guess)
     guessed = any(p.guess for p in body)
+    column = shape.year_column
+    years = shape.leads if column == 0 else shape.lasts
     found = []
     for groups, cost in _layouts(body, shape):
         if not int(groups[-1]):
@@ -69,7 +71,7 @@ def lay_out(
         if known is not None:
             score = ON_RECORD
         elif (
-            groups[0].lstrip("0") in {lead.lstrip("0") for lead in shape.leads} or shape.groups == 1
+            groups[column].lstrip("0") in {year.lstrip("0") for year in years} or shape.groups == 1
         ):
             score = NEAR_RECORD
         elif _year_near(groups, shape):

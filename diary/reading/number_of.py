@@ -14,7 +14,7 @@ from diary.reading.tokens import COMMA, Talk
 
 _COUNTED = frozenset(
     "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was "
-    "came come germinated survived left have had are did petals leaves to too pips it them".split()
+    "came come germinated survived left have had are did petals leaves to too pips".split()
 )
 _NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
 _OUT_OF = (("of",), ("from",), ("out", "of"), ("in",), ("off",), ("among",), ("over",), ("for",))
@@ -97,7 +97,8 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     named = i > at or (not batch.plain and of in (("of",), ("from",), ("in",)))
     if not named and of not in (("of",), ("over",)):
         return None
-    if batch.plain and texts[batch.end : batch.end + 1] != () and texts[batch.end] in _COUNTED:
+    ended = bool(talk.tokens[batch.end - 1].mark) or batch.end >= len(texts)
+    if batch.plain and not ended and texts[batch.end] in _COUNTED:
         return None  # "8 of the 20 seeds"
     return _best(system, batch, digits, prefix, at, need_record=not named)
 

@@ -1,0 +1,87 @@
+"""A number brought in by the build of its sentence, though a word of comparison leads to it.
+
+"I shall begin at the end of the top tier with 23-15", "the plant I did not reach was 24-09",
+"24-03 beside it is off the same pod". Leaves alone "last year's pick was 23-18", "I compared it
+with 23-15", "it shaded out 23-18 beside it".
+"""
+
+from diary.reading.mentions import Mentions, Ref
+
+_OPENING = frozenset(
+    "begin beginning began start starting starts open opening kick lead leading commence finish "
+    "finishing end ending close closing conclude round go off".split()
+)
+_WITH = frozenset({"with", "at", "by", "from"})
+_WITHIN = 16
+
+
+def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
+    """Whether the sentence itself brings the number in."""
+    return _opened_with(mentions, ref) or _left_over(mentions, ref) or _stands_by(mentions, ref)
+
+
+def _head(mentions: Mentions, ref: Ref) -> int:
+    start = mentions.talk.sentence(ref.start)[0]
+    return max(start, ref.start - _WITHIN)
+
+
+def _opened_with(mentions: Mentions, ref: Ref) -> bool:
+    """ "I shall begin at the left-hand end with 23-15", "we finish, as ever, with 23-18"."""
+    texts, head = mentions.talk.texts, _head(mentions, ref)
+    if texts[ref.start - 1 : ref.start] == () or texts[ref.start - 1] not in _WITH:
+        return False
+    words = texts[head : ref.start - 1]
+    verbs = [i for i, word in enumerate(words) if word in _OPENING - {"go", "off"}]
+    if not verbs or mentions.refs_in(head, ref.start):
+        return False
+    return bool(_PEOPLE & set(words[: verbs[0]])) or verbs[0] <= 1
+
+
+_PEOPLE = frozenset({"i", "we", "us", "let", "'ll", "shall", "me"})
+_LEFT = frozenset(
+    "reach reached reaching got get getting miss missed skip skipped forgot forget forgotten left "
+    "promised mentioned meant wanted want come came do did overlooked showed show shown spoke "
+    "talked told asked after passed omitted neglected waiting saving saved".split()
+)
+_ONES = frozenset("plant one pot seedling thing fellow chap lad".split())
+_BE = frozenset({"is", "was", "'s", "were", "are"})
+
+
+def _left_over(mentions: Mentions, ref: Ref) -> bool:
+    """ "The plant I did not reach was 24-09", "what I missed last time was 23-18"."""
+    texts, head = mentions.talk.texts, _head(mentions, ref)
+    if texts[ref.start - 1 : ref.start] == () or texts[ref.start - 1] not in _BE:
+        return False
+    words = texts[head : ref.start - 1]
+    who = next((i for i, word in enumerate(words) if word in ("i", "we")), None)
+    if who is None or not 1 <= who <= 4 or words[who - 1] not in _ONES | {"what", "that"}:
+        return False
+    return bool(_LEFT & set(words[who:]))
+
+
+_TELLS = frozenset("is 's are has was looks does stands comes had smells flowers came".split())
+_LEADS = frozenset("and then so now here".split())
+
+
+def _stands_by(mentions: Mentions, ref: Ref) -> bool:
+    """ "24-03 beside it is off the same pod": a number with its place, at a clause's head.
+
+    Not "it hid 23-18 beside it is all I can say".
+    """
+    talk = mentions.talk
+    place = mentions.vocabulary.cues["movement"].at(talk.texts, ref.end)
+    if place is None or talk.tokens[ref.end - 1].mark in (".", "?"):
+        return False
+    if talk.texts[place.end : place.end + 1] == () or talk.texts[place.end] not in _TELLS:
+        return False
+    before = talk.texts[max(talk.clause(ref.start)[0], ref.start - 3) : ref.start]
+    if talk.punctuated and not set(before) <= _LEADS:
+        return False
+    governing = _OBJECT_LEADS | {"not"} if talk.punctuated else _OBJECT_LEADS
+    return not (before[-1:] != () and before[-1] in governing)
+
+
+_OBJECT_LEADS = frozenset(
+    "of about than against from with like as for unlike the to on onto over by or but "
+    "though while whereas even only yet".split()
+)

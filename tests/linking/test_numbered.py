@@ -1,0 +1,51 @@
+"""Numbers that bring a plant in by the build of the sentence, and numbers that bring none."""
+
+import pytest
+
+from tests.linking.test_turns import FIRST, plants
+from tests.reading.said import on_record, read
+
+
+@pytest.mark.parametrize(
+    ("said", "number"),
+    [
+        ("We shall begin at the far end of the shelf with 23-11.", "23-11"),
+        ("The plant I did not reach was 24-07.", "24-07"),
+        ("What I missed last time was 24-07.", "24-07"),
+        ("24-07 beside it is off the same pod.", "24-07"),
+        ("As for 24-07, I've had a think.", "24-07"),
+        ("I've been fretting about 24-07.", "24-07"),
+        ("Twenty-four, number seven.", "24-07"),
+    ],
+)
+def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
+    assert plants(*FIRST, said, "It's red, about four centimetres across.") == ["23-04", number]
+
+
+@pytest.mark.parametrize(
+    "passing",
+    [
+        "She and 23-11 are as alike as two peas.",
+        "23-11 and 22-14 are forever getting crossed.",
+        "It isn't the 23-11 I got muddled with.",
+        "Full sister to eleven.",
+        "I was on page 23 11 of the book.",
+    ],
+)
+def test_numbers_that_bring_nothing_in(passing: str) -> None:
+    assert plants(*FIRST, passing, "The leaf is zoned.") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        (("Number eight of twenty-five, pink.", "Twelve of the same year, white."), "8/25 12/25"),
+        (("The twenty-fours now.", "Number three first, white.", "Number nine, red."), "3/24 9/24"),
+        (("8/25, pink.", "Number nineteen next, still the twenty-fours, white."), "8/25 19/24"),
+        (("This is 8/25, pink.", "I put in 7 of that cross.", "The leaf is zoned."), "8/25"),
+    ],
+)
+def test_numbers_cut_short_where_the_place_comes_first(said: tuple[str, ...], numbers: str) -> None:
+    known = on_record(("8/25", "12/25", "3/24", "9/24", "19/24"), ())
+    clips = read(*said, known=known).clips
+    assert [clip.plant.number for clip in clips] == numbers.split()
