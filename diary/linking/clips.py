@@ -7,6 +7,7 @@ at the end ("that's the first bench done, and the kettle is on") belongs to no c
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from diary.linking.asides import goes_on, interrupts, wraps_up
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions
 
@@ -39,18 +40,26 @@ class _Unit:
     neutral: bool  # could be about anything ("they were on offer")
     aside: bool  # has a word of other things
     closing: bool
+    over: bool  # the walk is said to be over
+    new_day: bool
+    firm: bool  # a look, a size or a plant is told
 
 
 def cut_clips(
-    mentions: Mentions, turns: Sequence[Turn], telling: Sequence[int], days: Sequence[int] = ()
+    mentions: Mentions,
+    turns: Sequence[Turn],
+    telling: Sequence[int],
+    firm: Sequence[int] = (),
+    days: Sequence[int] = (),
 ) -> tuple[Stretch, ...]:
     """Stretches in order, not overlapping.
 
-    `telling` are tokens where something is stated, `days` where a new day begins.
+    `telling` are tokens where something is stated, `firm` those of them where a look or a
+    size is, `days` where a new day begins.
     """
     talk = mentions.talk
     stretches: list[Stretch] = []
-    marks = _marks(mentions, telling, days)
+    marks = _marks(mentions, telling, firm, days)
     for n, turn in enumerate(turns):
         stop = turns[n + 1].at if n + 1 < len(turns) else len(talk.texts)
         if stop <= turn.at:
@@ -62,16 +71,22 @@ def cut_clips(
     return tuple(stretches)
 
 
-def _marks(mentions: Mentions, telling: Sequence[int], days: Sequence[int]) -> dict[str, set[int]]:
+def _marks(
+    mentions: Mentions, telling: Sequence[int], firm: Sequence[int], days: Sequence[int]
+) -> dict[str, set[int]]:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
     closing = {f.start for f in mentions.cue("closing")}
-    ending = {f.start for f in mentions.cue("ending")}
+    ending = {
+        f.start for f in mentions.cue("ending") if "with" not in talk.texts[f.end : f.end + 3]
+    }  # not "that's me finished with it"
     parts = {p.start for p in mentions.parts}
     plants = {i for i, t in enumerate(talk.texts) if t in _PLANT_WORDS}
     refs = {r.start for r in mentions.refs if r.cut is None}
     return {
         "telling": set(telling),
+        "firm": set(firm),
+        "days": set(days),
         "aside": aside,
         "closing": closing | ending | set(days),
         "ending": ending,
@@ -82,7 +97,7 @@ def _marks(mentions: Mentions, telling: Sequence[int], days: Sequence[int]) -> d
 
 def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]) -> list[_Unit]:
     talk = mentions.talk
-    units = []
+    units: list[_Unit] = []
     for a, b in talk.sentences_in(turn.at, stop):
         if b <= turn.at or a >= stop:
             continue
@@ -95,8 +110,19 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         pointing = any(talk.texts[i] in _POINTERS for i in tokens)
         if closing and not told:
             plantish = False
-        if any(start <= i <= start + 2 for i in marks["ending"]) and end > turn.said + 1:
+        ended = any(start <= i <= start + 2 for i in marks["ending"]) and end > turn.said + 1
+        if ended:
             told = plantish = False
+        looks = any(i in marks["firm"] for i in tokens)
+        firm = looks or any(i in marks["refs"] for i in tokens)
+        broken_off = interrupts(talk, start, end) or (
+            bool(units) and goes_on(talk, (units[-1].start, units[-1].end), start, end)
+        )
+        over = wraps_up(talk, start, end) and start > turn.said
+        if (broken_off or over) and start > turn.said:
+            aside, closing = aside or broken_off, closing or not broken_off
+            if not firm or (over and not broken_off and not looks):
+                told = plantish = False
         off = not told and not plantish and (aside or closing or not pointing)
         neutral = not told and not plantish and not off
         units.append(
@@ -107,6 +133,9 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
                 neutral=neutral,
                 aside=aside or closing,
                 closing=closing,
+                over=off and (over or ended),
+                new_day=any(i in marks["days"] for i in tokens),
+                firm=firm or start <= turn.said < end,
             )
         )
     return units
@@ -130,10 +159,15 @@ def _kept(
             j -= 1
         run = units[i:j]
         tail = j == len(units)
+        if last and i > 0 and any(u.over for u in run):
+            spans.append((begin, units[i].start))
+            return [(a, b) for a, b in spans if b > a]
         if _is_general(mentions, run, tail, last) and i > 0:
             if units[i].start > begin:
                 spans.append((begin, units[i].start))
             begin = run[-1].end
+            while any(u.new_day for u in run) and j < len(units) and not units[j].firm:
+                begin, j = units[j].end, j + 1  # another day: the plant in hand is put down
         i = j
     if begin < stop and begin < (units[-1].end if units else stop):
         spans.append((begin, stop))
@@ -155,7 +189,7 @@ def _bridged(units: list[_Unit], n: int) -> bool:
 def _is_general(mentions: Mentions, run: list[_Unit], tail: bool, last: bool) -> bool:
     """Whether a run of sentences is talk about other things."""
     words = sum(u.end - u.start for u in run)
-    if not any(u.aside for u in run):
+    if not any(u.aside for u in run) and (not mentions.talk.punctuated or words < _ASIDE_WORDS):
         return False
     if tail and last and any(u.closing for u in run):
         return True

@@ -10,9 +10,10 @@ from diary.linking.walk import Walk
 from diary.reading.mentions import Mentions
 
 _HAVING = frozenset(
-    "has 's had have 've got is was does did do came comes come arrived turned with carries never "
-    "been not also still just simply sadly lost its his her their the a any up in out at all to me "
-    "us here then now either gone having given seems looks that which who been is are i we".split()
+    "has 's had have 've got is was does did do came comes come arrived turned with carries "
+    "never been not also still just simply sadly lost its his her their the a any up in out at "
+    "all to me us here then now either gone having given seems looks that which who are i "
+    "we".split()
 )
 _FINITE = frozenset(
     "has 's had have got lost is was came comes arrived carries does did hasn never lacks wants "
@@ -26,10 +27,9 @@ _INDEFINITE = frozenset("a an another one this some something somebody someone".
 _PEOPLE = frozenset({"i", "we", "you", "they"})
 _PAPER = frozenset(
     "packet packets bag bags envelope pod pods cross crosses parent parents parentage mother "
-    "father mum mam mom dad sire seed seeds box book register bottle jar sack breeder "
-    "breeding pollen origin side half daddy history donor label labels tag tags "
-    "stick sticks ticket ink writing lettering pencil pen marker capsule paper card "
-    "notebook page".split()
+    "father mum mam mom dad sire seed seeds box book register bottle jar sack breeder breeding "
+    "pollen origin side half daddy history donor label labels tag tags stick sticks ticket ink "
+    "writing lettering pencil pen marker capsule paper card notebook page".split()
 )
 _LABELS = frozenset("label labels tag tags stick sticks ticket marker".split())
 _PARENTS = frozenset(
@@ -37,9 +37,9 @@ _PARENTS = frozenset(
 )
 _SHOWING = frozenset("this another next one behind beside neighbour then here and".split())
 _VERBS = frozenset(
-    "is 's are 're was were am 'm has have 've had do does did will 'll would 'd can could should "
-    "may might must think know see said say says got get put go goes went i we you he she it "
-    "they".split()
+    "is 's are 're was were am 'm has have 've had do does did will 'll would 'd can could "
+    "should may might must think know see said say says got get put go goes went i we you he "
+    "she it they".split()
 )
 _LEADS = frozenset(
     "and now so then oh well right but ooh ah hmm um er also plus here there".split()

@@ -12,8 +12,8 @@ from diary.linking.walk import Turn, Walk
 from diary.reading.mentions import Mentions
 
 _CALLING = frozenset(
-    "call calls calling called christen christened christening nickname nicknamed dub dubbed name "
-    "named naming".split()
+    "call calls calling called christen christened christening nickname nicknamed dub dubbed "
+    "name named naming".split()
 )
 _KNOWN_AS = (("known", "as"), ("goes", "by"), ("answers", "to"), ("go", "by"), ("of", "as"))
 _OBJECTS = frozenset({"it", "him", "her", "this", "that", "them"})
@@ -29,8 +29,8 @@ _TELLS = frozenset(
     "gets goes stays stands too though also never still got".split()
 )
 _LEADS = frozenset(
-    "and now oh so well right then but back to as for on about with again also going go again "
-    "here there 's is meanwhile now poor old dear".split()
+    "and now oh so well right then but back to as for on about with again also going go here "
+    "there 's is meanwhile poor old dear".split()
 )
 
 

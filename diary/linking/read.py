@@ -31,6 +31,13 @@ from diary.speech.transcript import Transcript
 READER_VERSION = "3"
 
 
+# What is hardly ever misheard in talk about other things.
+_FIRM = frozenset(
+    "colour marking bloom_diameter head_diameter plant_height plant_spread stem_length leaf_width "
+    "seed_parent pollen_parent".split()
+)
+
+
 def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
@@ -54,7 +61,8 @@ def read_talk(
     turns = find_turns(mentions, parents, likenesses, ends)
     telling = [s.start for s in statements] + [x.start for x in likenesses]
     days = find_days(talk, recorded)
-    stretches = cut_clips(mentions, turns, telling, [d.start for d in days if d.holds])
+    firm = [s.start for s in statements if s.trait in _FIRM]
+    stretches = cut_clips(mentions, turns, telling, firm, [d.start for d in days if d.holds])
     clips = tuple(
         _clip(
             mentions,

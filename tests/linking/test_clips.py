@@ -2,6 +2,8 @@
 
 from itertools import pairwise
 
+import pytest
+
 from diary.linking.document import Clip
 from tests.reading.said import WORD_MS, read, said
 
@@ -66,3 +68,62 @@ def test_no_two_clips_share_a_written_word() -> None:
     clips = read(*talk).clips
     assert len(clips) > 1
     assert all(a.last_word < b.first_word for a, b in pairwise(clips))
+
+
+ASIDES = [
+    ("That's the kettle clicking off, but it'll keep.", "It was six degrees in here last night."),
+    ("That was my grandson, wanting his ball.", "He'll keep on at me till he has it."),
+    ("A word about the spacing, since I am asked.", "The slats are larch, eleven pounds the pair."),
+    ("Mind your head on the frame light.", "It was six degrees at dawn, so the fan's off."),
+    ("Careful, you've got your sleeve in the begonias.", "And bin that broken label for me."),
+    ("I might say something here about water.", "The friend who taught me swore by rain and dawn."),
+]
+
+
+@pytest.mark.parametrize("aside", ASIDES)
+def test_two_sentences_of_aside_part_a_clip(aside: tuple[str, str]) -> None:
+    clips = read(*OPENING, *aside, "The leaf is nicely zoned.").clips
+    assert [len(c.observations) for c in clips] == [2, 1]
+    assert not any(o.trait == "decision" for c in clips for o in c.observations)
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        ("That's the first bud showing colour.", "It's had a hard winter of it."),
+        ("That's me finished with it.", "It's going on the heap."),
+        ("That's a sport off it, that branch.", "The bud's on the turn."),
+    ],
+)
+def test_what_is_told_of_the_plant_parts_nothing(told: tuple[str, str]) -> None:
+    (clip,) = read(*OPENING, *told, "The leaf is nicely zoned.").clips
+    assert words(clip, *OPENING, *told, "The leaf is nicely zoned.").endswith("zoned.")
+
+
+@pytest.mark.parametrize(
+    "end",
+    [
+        ("That's the whole gang, and I'm going in.",),
+        ("That's seven pots looked at, and one fewer to water.",),
+        ("Right, that's my knees finished.", "The regals can wait for the twenty-fourth."),
+        ("That completes this side.", "The rest can wait until they have something to say."),
+        ("And that's the top house written up; bottom house Sunday.",),
+        ("That's the row, and two turfed out isn't a bad morning.",),
+    ],
+)
+def test_ways_of_ending_a_walk(end: tuple[str, ...]) -> None:
+    talk = (*OPENING, "The leaf is nicely zoned.", *end)
+    (clip,) = read(*talk).clips
+    assert words(clip, *talk).endswith("zoned.")
+
+
+def test_another_day_puts_the_plant_in_hand_down() -> None:
+    talk = (
+        *OPENING,
+        "So it's the ninth now.",
+        "The light beat me.",
+        "They're hanging their heads.",
+    )
+    clips = read(*talk, "This is twenty-three eleven.", "It's red.").clips
+    assert [c.plant.number for c in clips] == ["23-04", "23-11"]
+    assert "heads" not in words(clips[0], *talk)
