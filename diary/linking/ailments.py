@@ -23,6 +23,7 @@ def without_others_ailments(mentions: Mentions, found: list[Statement]) -> list[
 def _not_this_plant(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
     return (
         _denied_later(mentions, s, found)
+        or _answered_no(mentions, s)
         or _owned_elsewhere(mentions, s)
         or _found_elsewhere(mentions, s)
         or _feared(mentions, s)
@@ -39,6 +40,15 @@ def _denied_later(mentions: Mentions, s: Statement, found: list[Statement]) -> b
         not any(s.end <= x.start < cue.start for x in found)
         for cue in mentions.cue("none_of_it", s.end, stop)
     )
+
+
+def _answered_no(mentions: Mentions, s: Statement) -> bool:
+    """ "Whitefly? Not a one."; "Rust, none" is a denial too."""
+    talk = mentions.talk
+    return bool(talk.tokens[s.end - 1].mark) and talk.texts[s.end : s.end + 1] in _NO
+
+
+_NO = (("not",), ("none",), ("never",), ("nope",), ("nowt",), ("nothing",), ("nil",))
 
 
 def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:

@@ -21,6 +21,7 @@ from diary.linking.scent_of import (
     without_leaf_scents,
 )
 from diary.linking.statement import Statement
+from diary.linking.sun_burnt import sun_burnt
 from diary.linking.weeks_apart import weeks_apart
 from diary.linking.word_meant import as_meant
 from diary.reading.mentions import Mentions
@@ -44,7 +45,7 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += sizes_without_a_flower(mentions)
     found += [*touched_leaves(mentions), *leaves_again(mentions), *long_flowering(mentions)]
     found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
-    found += [*found_clean(mentions), *weeks_apart(mentions)]
+    found += [*found_clean(mentions), *weeks_apart(mentions), *sun_burnt(mentions)]
     found += denied_scents(mentions, found)
     found = without_others_ailments(mentions, without_leaf_scents(mentions, found))
     return _without_inner(as_meant(mentions, said_of_the_plant(mentions, found)))

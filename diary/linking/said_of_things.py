@@ -110,6 +110,8 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
     if low > 0 and "as" in talk.texts[s.start : s.end] and s.start - low <= 1:
         low = talk.clause(low - 1)[0]  # "a white eye in each flower, neat as a shirt button"
     found = mentions.parts_in(max(low, s.start - _WITHIN), s.start)
+    if "as" in own and low < s.start and _HEADS & set(talk.texts[low : s.start]):
+        return True  # "it's a ball, tight as a drum"
     parts = [p for p in found if p.label in _PARTS_OF_FLOWERS | {"bloom", "stem"}]
     parts = [p for p in parts if talk.texts[p.end : p.end + 3] != ("of", "the", "pot")]
     if not parts:
@@ -128,6 +130,7 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
     ) and not set(between) & {"but", "plant", "habit", "growth"}
 
 
+_HEADS = frozenset({"ball", "pompon", "globe", "head", "truss", "pompom", "rosebud", "bud"})
 _GROWTH = frozenset("plant growth habit grower thing bush one little".split())
 
 

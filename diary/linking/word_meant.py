@@ -59,10 +59,12 @@ def _less(mentions: Mentions, s: Statement) -> bool:
 
 def _not_yet(mentions: Mentions, s: Statement) -> bool:
     """ "it might come double next year"; not "in May it was double"."""
-    if s.trait == "bloom_size":
+    if s.trait == "bloom_size" or s.value == "shy":
         return False
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
+    if s.trait == "health" and texts[s.start - 3 : s.start] in _INFERRED:
+        return False  # "silvery streaks, that'll be thrips"
     return any(
         i + 1 < s.end
         and texts[i + 1] in (_BECOMING if texts[i] in _MODALS else _BEING)
@@ -117,6 +119,7 @@ def _now_gone(mentions: Mentions, s: Statement) -> bool:
 
 _IS = (("is",), ("'s",), ("has",), ("was",), ("are",), ("have",))
 _GONE = frozenset({"gone", "lost", "disappeared", "vanished", "faded", "missing", "finished"})
+_INFERRED = tuple((w, m, "be") for w in ("that", "this") for m in ("'ll", "will", "must"))
 _MODALS = frozenset({"might", "may", "could", "will", "'ll", "should"})
 _BECOMING = frozenset(
     {"be", "come", "turn", "prove", "get", "go", "become", "still", "yet", "even"}

@@ -62,6 +62,14 @@ from tests.reading.said import values
         ("It's blackened at soil level.", "health", ["rot"]),
         ("Small, mind, an inch and a bit.", "bloom_size", ["small"]),
         ("It's a single, and the eye is white.", "bloom_form", ["single"]),
+        ("Bugs leave it alone.", "health", ["clean"]),
+        ("Silvery streaks on the petals, that'll be thrips.", "health", ["thrips"]),
+        ("It's going soft and brown from the soil up.", "health", ["rot"]),
+        ("It has no more backbone than a jellyfish.", "habit", ["weak"]),
+        ("Not a week out of flower all year.", "flowering", ["long"]),
+        ("Never been what you'd call generous.", "flowering", ["shy"]),
+        ("Layers and layers of petals.", "bloom_form", ["double"]),
+        ("Half way to a double.", "bloom_form", ["semi-double"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -107,6 +115,9 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("It had rust, but that's a while back now.", "health"),
         ("There's greenfly on it. No, as you were, it's only dust.", "health"),
         ("The greenfly's off the beans.", "health"),
+        ("Whitefly? Not a one.", "health"),
+        ("It's a ball, tight as a drum.", "habit"),
+        ("Nothing touches it for colour.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
