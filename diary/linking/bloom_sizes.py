@@ -15,13 +15,14 @@ _FORMS = frozenset(
 _ONES = frozenset({"one", "ones", "thing", "things", "affair", "fellow", "fella", "lad"})
 _ENDS_IN = frozenset({"for", "and", "but", "really", "too", "with", "mind", "so"})
 _SIZED = frozenset({"size", "sized", "sizes", "side"})
+_GIANTS = frozenset({"whopper", "whoppers", "monster", "monsters", "giants", "things"})
 _BACK, _ASIDE = 16, 8
 
 
 def of_something_else(mentions: Mentions, found: Found) -> bool:
     """ "the truss is a good size": the word is said of a head, a plant, a leaf or a stem."""
     texts = mentions.talk.texts
-    if not found.label.startswith(_TRAIT) or texts[found.end - 1] not in _SIZED:
+    if not found.label.startswith(_TRAIT) or texts[found.end - 1] not in _SIZED | _GIANTS:
         return False
     if texts[found.end : found.end + 1] in (("flower",), ("flowers",), ("bloom",), ("blooms",)):
         return False

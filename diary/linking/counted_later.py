@@ -18,7 +18,7 @@ _FILL = frozenset(
     "for me on this that one them all told in total today now have look up well let see and oh "
     "so hang going to you her him we had a what not many lots few plenty then right here call "
     "at most masses of love yes aye can see everywhere all over loads "
-    "stands base bottom below".split()
+    "stands base bottom below wise stopped gave lost after past".split()
 )
 _TELLS = frozenset({"count", "counted", "counting", "make", "see"})
 _GOES_ON = frozenset(
@@ -32,7 +32,7 @@ _LEFT = (("that", "'s"), ("left", "with"), ("down", "to"), ("that", "leaves"), (
 def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
     """The number that the noun waits for: "Buds: seven", "not many buds, only the three"."""
     talk = mentions.talk
-    told = False
+    told = talk.tokens[noun.end - 1].mark == "?"  # "Buds? I stopped at forty."
     at = noun.end
     marked = bool(talk.tokens[noun.end - 1].mark)
     while at < len(talk.texts) and at - noun.end <= _AFTER_REACH:

@@ -15,7 +15,9 @@ _BEFORE = frozenset(
     "height hight across diameter width spread stands span in length tall high spreads wide from "
     "soil pot rim ground base top tip edge side leaf over round through up out".split()
 )
-_TELL = (("is",), ("'s",), ("about",), ("was",))
+_TELL = tuple(
+    (w,) for w in "is 's about was let i um er uh we well now say around roughly hang".split()
+)
 _LOOK_BACK = 9
 
 
@@ -32,6 +34,8 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
     found = vocabulary.dimensions.at(talk.texts, i)
     if found is None or talk.between(length.end - 1, i, (".", "?")):
         return _rises(mentions, length) or _before(mentions, length)
+    if talk.texts[found.start - 1] == "and" and talk.texts[found.end : found.end + 1] == ("it",):
+        return _before(mentions, length)  # "twenty-four centimetres, and outwards it's thirty"
     whole = talk.texts[found.end : found.end + 3]
     if (
         found.label == "across"
@@ -79,8 +83,17 @@ def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
     start = max(low, length.start - _LOOK_BACK)
     found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)
     for f in reversed(found):
-        told = talk.texts[f.start] in _NAMES and talk.texts[f.end : f.end + 1] in _TELL
-        if told:
+        named = talk.texts[f.start] in _NAMES
+        told = named and talk.texts[f.end : f.end + 1] in _TELL
+        own = (
+            named
+            and f.end == length.start
+            and (
+                talk.texts[f.start - 1] in ("the", "its", "and")
+                or mentions.vocabulary.subjects.at(talk.texts, f.start - 1) is not None
+            )
+        )
+        if told or own:
             return f.label, length.end  # "height is 40 centimetres width is 45"
         if talk.texts[f.start] in _BEFORE and not any(
             max(low, f.start - 5) < x.end <= f.start

@@ -81,11 +81,30 @@ def named_after(mentions: Mentions, end: int) -> str:
     return ""
 
 
+def named_last(mentions: Mentions, end: int) -> str:
+    """ "thirty-eight centimetres and still climbing, this plant": the noun at the very end."""
+    talk = mentions.talk
+    last = talk.sentence(end - 1)[1]
+    start = talk.clause(last - 1)[0]
+    if not talk.punctuated or start < end or last - start > 4:
+        return ""
+    at = start
+    while at < last - 1 and talk.texts[at] in _POINTS:
+        at += 1
+    found = mentions.vocabulary.subjects.at(talk.texts, at)
+    whole = found is not None and (
+        found.end == last or talk.texts[found.end : last] in (("itself",), ("here",), ("overall",))
+    )
+    return found.label if found is not None and whole and found.label != NOTHING else ""
+
+
 def _ends(mentions: Mentions, end: int) -> bool:
     """Whether the phrase is over, so that its noun is no subject of what follows."""
     talk = mentions.talk
     if end >= len(talk.texts) or talk.tokens[end - 1].mark:
         return True
+    if talk.texts[end - 1] in ("under", "below", "beneath"):
+        return True  # "twenty inches of a stem under it"
     if talk.texts[end] in COPULAS:
         return False
     return (

@@ -13,6 +13,7 @@ from diary.linking.measured_nouns import (
     governed,
     named_after,
     named_before,
+    named_last,
     titled,
     told_of,
 )
@@ -29,6 +30,11 @@ _LARGEST = {"bloom": 320, "leaf": 600, "head": 450}
 _LARGEST_UNNAMED = 260
 _UNNAMED_ACROSS = 240
 _NO_PLANT_BELOW = 25
+_PLANT_BY = 100
+_IT_IS = frozenset(
+    "it she he this that one 's is about around roughly measures and now so i make her him a "
+    "good say well call just nearly only".split()
+)
 
 _TRAIT = {
     ("bloom", "across"): "bloom_diameter",
@@ -81,6 +87,8 @@ def measure(mentions: Mentions, length: Length, previous: Measured | None) -> Me
     subject, dimension = _subject(mentions, length, low, near, dimension, end)
     if subject == NOTHING:
         return None
+    if not subject and not dimension and _plant_by(mentions, length, low):
+        subject = "plant"
     if subject == "plant" and not dimension and _by_another(mentions, length):
         dimension = "tall"  # "the plant is thirty by forty-five centimetres"
     if _second_side(mentions, length, dimension, previous):
@@ -133,6 +141,15 @@ def _by_another(mentions: Mentions, length: Length) -> bool:
     )
 
 
+def _plant_by(mentions: Mentions, length: Length, low: int) -> bool:
+    """ "It's eleven inches by fourteen": with no noun, so large a thing is the plant."""
+    return (
+        _by_another(mentions, length)
+        and length.mm >= _PLANT_BY
+        and set(mentions.talk.texts[low : length.start]) <= _IT_IS
+    )
+
+
 def _says_bloom(mentions: Mentions, low: int, at: int) -> bool:
     found = [f for f in named_before(mentions, low, at) if f.label in ("bloom", "plant")]
     return bool(found) and found[-1].label == "bloom"
@@ -159,6 +176,9 @@ def _subject(
         named = _of_nouns([f.label for f in nouns], dimension)
         told, way = topic(mentions, low, length.start) if not dimension else ("", "")
         return (told, way) if told == named else (named, dimension)
+    last = named_last(mentions, max(end, length.end))
+    if last:
+        return last, dimension
     if dimension == "tall":
         return "plant", dimension
     if "diameter" in mentions.talk.texts[max(low, length.start - 3) : end]:

@@ -83,6 +83,7 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             or _no_noun(mentions, between)
         )
         two_units = m.length.metric != previous.length.metric and m.length.unit_said
+        alike = 0.4 <= m.length.mm / max(previous.length.mm, 0.1) <= 2.5
         close = 0.75 <= m.length.mm / max(previous.length.mm, 0.1) <= 1.35
         said = talk.texts[previous.length.end : m.length.start]
         anew = close and (bool(_INSTRUMENTS & set(said)) or said[-1:] in (("nearer",), ("closer",)))
@@ -100,7 +101,7 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
         elif (
             same_dimension
             and same_subject
-            and (repaired or anew)
+            and ((repaired and alike) or anew)
             and (sentences <= _mending_reach(mentions, m) or not talk.punctuated)
         ):
             same = not m.dimension or (not m.subject and m.dimension == previous.dimension)

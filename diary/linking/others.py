@@ -140,4 +140,8 @@ def _until_back(mentions: Mentions, begin: int, end: int) -> int:
             and (talk.texts[i] != "it" or talk.texts[a] in ("but", "so", "now", "whereas"))
         ):
             return a
+        if a > begin + 1 and talk.texts[i : i + 1] in (("at",), ("for",), ("with",)):
+            here = next((k for k in range(i, min(b, i + 7)) if talk.texts[k] == "this"), None)
+            if here is not None and talk.texts[here + 1 : here + 2] in (("is",), ("'s",), ("one",)):
+                return a  # "for at thirty-four millimetres this is a small flower"
     return stop

@@ -29,7 +29,11 @@ _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
+_SOWING = frozenset("sowed sown sow planted put set started pricked popped in".split())
+_TO_SOW = frozenset("sow plant put set start".split())
+_WILL = frozenset("'ll will shall would 'd might must should could to can".split())
 # A word for a figure that it sounds like: what stands after it, and before.
+_SURELY_UP = (("come", "up"), ("came", "up"), ("coming", "up"), ("sprouted",), ("emerged",))
 _ONLY_AFTER_FIGURES = (
     ("up", "out"),
     ("up", "from"),
@@ -130,7 +134,18 @@ def _figure(texts: Sequence[str], at: int) -> Quantity | None:
 
 
 def _seed_talk(mentions: Mentions, at: int) -> bool:
-    texts = mentions.talk.texts[max(0, at - _TALK_BEFORE) : at + _TALK_AFTER]
+    talk = mentions.talk
+    amount = quantity(talk.texts, at)
+    if amount is not None and amount.value > 1:
+        cue = follows(mentions, amount, mentions.vocabulary.germinated)
+        surely = cue is not None and talk.texts[cue.start : cue.end] in _SURELY_UP
+        if (
+            surely
+            and cue is not None
+            and (ends(mentions, cue.end) or talk.texts[cue.end] in ("out", "from", "for", "in"))
+        ):
+            return True  # "there's fourteen come up out of that lot"
+    texts = talk.texts[max(0, at - _TALK_BEFORE) : at + _TALK_AFTER]
     return bool(SEED_TALK & set(texts)) or bool(
         mentions.vocabulary.sown_before.find(texts) or mentions.vocabulary.sown_after.find(texts)
     )
@@ -141,8 +156,12 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     if talk.texts[amount.start : amount.end] == ("one",) or _yet_to_sow(mentions, amount):
         return False
-    if precedes(mentions, amount, vocabulary.sown_before) is not None:
-        return not _starts_other(mentions, amount)
+    sowing = precedes(mentions, amount, vocabulary.sown_before)
+    if sowing is not None:
+        lead = talk.texts[max(0, sowing.start - 2) : sowing.start]
+        return not _starts_other(mentions, amount) and not (
+            _WILL & set(lead) and talk.texts[sowing.start] in _TO_SOW
+        )
     if follows(mentions, amount, vocabulary.sown_after) is not None:
         return True
     texts = talk.texts
@@ -173,8 +192,9 @@ def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
     if not counts_seeds(mentions, amount):
         return False
     stop = min(amount.end + 7, talk.clause(amount.start)[1])
-    sown = mentions.vocabulary.sown_before.find(talk.texts, max(0, amount.start - 4), amount.start)
-    return not sown and bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
+    if _SOWING & set(talk.texts[max(0, amount.start - 4) : amount.start]):
+        return False
+    return bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
 
 
 def _out(mentions: Mentions, whole: Quantity) -> bool:

@@ -104,6 +104,8 @@ def _unit_first(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length
     unit = _unit(texts, at, vocabulary)
     if unit is None or texts[at] in ("mm", "cm") or texts[at].endswith("s"):
         return None
+    if unit[0].name in ("foot", "inch") and _measures_one(texts, at, unit[1]):
+        return Length(start=at, end=unit[1], mm=unit[0].mm, metric=False, singular=True)
     if at and (texts[at - 1] in ("a", "an", "per", "every") or quantity(texts, at - 1)):
         return None
     if texts[unit[1] : unit[1] + 1] != ("and",):
@@ -117,6 +119,18 @@ def _unit_first(texts: Sequence[str], at: int, vocabulary: Vocabulary) -> Length
         mm=round((1 + extra.value) * unit[0].mm, 2),
         metric=unit[0].metric,
         singular=True,
+    )
+
+
+def _measures_one(texts: Sequence[str], at: int, end: int) -> bool:
+    """ "on foot-long stems", "inch-wide pips"; not "a square foot wide", "two foot long"."""
+    before = texts[at - 1] if at else ""
+    free = not quantity(texts, at - 1) if at else True
+    return (
+        free
+        and before not in ("a", "an", "the", "square", "per", "half", "every", "own")
+        and end < len(texts)
+        and texts[end] in ("long", "wide", "high", "tall", "across")
     )
 
 

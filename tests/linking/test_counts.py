@@ -185,6 +185,9 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
         ("A fifth head's just pushing up, so call it five.", {"count_heads": 5}),
         ("It has sent up four stems from the base.", {"count_shoots": 4}),
         ("I've promised four cuttings to the society.", {}),
+        ("There's fourteen come up out of that lot.", {"count_germinated": 14}),
+        ("Buds? I stopped at forty.", {"count_buds": 40}),
+        ("I'll sow thirty of it next year.", {}),
     ],
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:

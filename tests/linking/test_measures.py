@@ -205,6 +205,11 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("Never gets above twenty centimetres, this one.", "plant_height", 200),
         ("The heads want to be ten centimetres and they're eight and a half.", "head_diameter", 85),
         ("Height is forty centimetres, width is forty-five.", "plant_spread", 450),
+        ("Thirty-eight centimetres and still climbing, this plant.", "plant_height", 380),
+        ("It's eleven inches by fourteen.", "plant_spread", 355.6),
+        ("On foot-long stems, these.", "stem_length", 304.8),
+        ("The individual pips don't exceed thirty millimetres.", "bloom_diameter", 30),
+        ("Twenty inches of a stem under it and straight as a poker.", "stem_length", 508),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
@@ -220,6 +225,7 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
         "Its mother made a flower of six centimetres.",
         "The bench is waist high, about ninety centimetres.",
         "A four inch nail holds it.",
+        "The book gives it eighteen inches.",
     ],
 )
 def test_no_figure_of_this_plant(said: str) -> None:
