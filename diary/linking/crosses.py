@@ -45,7 +45,11 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         if first.ref is None and second.ref is None and not strong:
             continue
         pollen_after = _given(mentions, second.end)
-        between = texts[first.start - 1 : first.start] == ("between",)
+        between = (
+            texts[first.start - 1 : first.start] == ("between",)
+            and first.start > 1
+            and texts[first.start - 2] in _BETWEEN_LEADS  # not "between 23-10 and 23-12 it sits"
+        )
         led = first.start in leads or any(
             texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
             for i in range(max(0, first.start - 4), first.start)
@@ -70,6 +74,11 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         score = 0.97 if strong else 0.9
         yield parent("seed_parent", seed, "a cross named with both parents", score)
         yield parent("pollen_parent", pollen, "a cross named with both parents", score)
+
+
+_BETWEEN_LEADS = frozenset(
+    "cross crosses mating marriage union match is was 's affair result product thing hybrid".split()
+)
 
 
 def _parents_named(texts: tuple[str, ...], at: int) -> bool:

@@ -53,12 +53,7 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
     told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
     if told and shown_after(mentions, ref):
         return True  # "two-two-six next"
-    if (
-        on_record
-        and ref.cut[1]
-        and lead.any
-        and mentions.talk.texts[ref.end : ref.end + 1] == ("is",)
-    ):
+    if on_record and ref.cut[1] and _is_told(mentions, ref, lead):
         return True  # "now B is the sister to it"
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
@@ -74,6 +69,19 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return brought or lead.moved or (lead.shown and lead.presented) or heads
     groups = len(ref.cut[0])
     return brought or (heads and (on_record or groups > 1))
+
+
+def _is_told(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "now B is the sister to it", "C has a wider edge."; not "and C hasn't got that"."""
+    talk = mentions.talk
+    verb, after = (*talk.texts[ref.end : ref.end + 2], "", "")[:2]
+    heads = talk.sentence(ref.start)[0] == ref.start or talk.tokens[ref.start].text in _BY_NAME
+    return (verb == "is" and lead.any) or (
+        heads and verb in ("is", "'s", "has", "looks") and after != "not"
+    )
+
+
+_BY_NAME = frozenset({"bee", "see", "sea", "dee", "eff", "gee"})
 
 
 def _only_leads(mentions: Mentions, lead: LeadIn, ref: Ref) -> bool:

@@ -141,7 +141,7 @@ _ACTS = frozenset(
     "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "
     "killed lost hid hides hiding resembles matches suits envy miss remember outshines "
     "outlasts outlasted knocks leaves touching crowding shading copies copied rivals sold lent "
-    "sent binned".split()
+    "sent binned gave given posted donated promised traded exchanged passed".split()
 )
 _OBJECTS = frozenset({"it", "this", "him", "her", "them", "that"})
 _DONE = frozenset("dead dealt done finished sorted gone over seen".split())

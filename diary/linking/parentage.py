@@ -47,6 +47,7 @@ def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
 
 
 _GIVEN = frozenset({"with", "wi", "and", "had", "got", "a", "the", "dab", "of", "its", "some"})
+_SHOWN = (("this", "is"), ("this", "'s"), ("here", "is"), ("here", "'s"))  # the plant in hand
 _SEED_WITHIN = 10
 
 
@@ -68,7 +69,12 @@ def _seed_before_pollen(
             if any(ref.start < s < pollen.start for s in seeds):
                 break
             given = set(talk.texts[ref.end : pollen.start]) <= _GIVEN and ref.end < pollen.start
-            if ref.cut is None and (ref.start in leads or given) and ref.start not in used:
+            shown = ref.is_number and talk.texts[max(0, ref.start - 2) : ref.start] in _SHOWN
+            if (
+                ref.cut is None
+                and ((ref.start in leads and not shown) or given)
+                and ref.start not in used
+            ):
                 if abs(talk.sentence_number(ref.start) - number) > 1 or any(
                     talk.sentence_number(s) == number for s in seeds
                 ):

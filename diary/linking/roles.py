@@ -33,7 +33,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
                 or not asserted(mentions, operand.start, cue.end)
             ):
                 continue
-            if texts[cue.end : cue.end + 1] in _SAYS and mentions.ref_at(cue.end + 1):
+            told = cue.end + (texts[cue.end : cue.end + 1] in (("parent",), ("side",)))
+            if texts[told : told + 1] in _SAYS and mentions.ref_at(told + 1):
                 continue  # "this is 23-04 the mother was Tin Whistle"
             words = texts[cue.start : cue.end]
             if words == ("pollen",) or (

@@ -12,6 +12,7 @@ from diary.reading.vocabulary import Vocabulary
 
 _REACH = 7
 _DATE = re.compile(r"(\d{1,2})[/.](\d{1,2})(?:[/.]\d{2,4})?")
+_AT_TIME = frozenset("at by till until from since about around past before after".split())
 _NUMBERED = frozenset({"number", "plant", "seedling", "label", "tag"})
 
 
@@ -23,6 +24,12 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
     if texts[max(0, start - 2) : start] == ("hundred", "and"):
         return True
     if _follows(talk, start, vocabulary, "figure"):
+        return True
+    if (
+        start
+        and texts[start - 1] in _AT_TIME
+        and vocabulary.cues["time_of_day"].at(texts, heard.end)
+    ):
         return True
     if heard.cut is not None and _follows(talk, start, vocabulary, "small_figure"):
         return True

@@ -33,6 +33,7 @@ _EVERYDAY = frozenset(
     "big small dark pale deep soft bright its his her all now then next back".split()
 )
 _EVERYDAY_PENALTY = 0.05
+_AFTER_ARTICLE = 0.12
 _TITLES = frozenset({"mrs", "mr", "miss", "ms", "dr", "sir", "lord", "lady"})
 
 
@@ -55,6 +56,7 @@ class _Spelling:
     letters: str
     sound: str
     words: frozenset[str]
+    said: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,7 +93,13 @@ def name_index(known: Known) -> NameIndex:
         letters = "".join(_spelt(w) for w in words)
         if letters:
             spellings.append(
-                _Spelling(name=name, letters=letters, sound=_sound(letters), words=frozenset(words))
+                _Spelling(
+                    name=name,
+                    letters=letters,
+                    sound=_sound(letters),
+                    words=frozenset(words),
+                    said=tuple(words),
+                )
             )
     by_initial: dict[tuple[str, int], list[_Spelling]] = defaultdict(list)
     for spelling in spellings:
@@ -120,7 +128,8 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
                 break
             if not letters or texts[end - 1] == "'s":
                 continue
-            match = _best(letters, texts[start:end], index)
+            article = texts[start - 1 : start] in (("a",), ("an",))
+            match = _best(letters, texts[start:end], index, article=article)
             if match is not None:
                 best.append(
                     NameHeard(
@@ -144,7 +153,7 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
 
 
 def _best(
-    letters: str, words: tuple[str, ...], index: NameIndex
+    letters: str, words: tuple[str, ...], index: NameIndex, *, article: bool
 ) -> tuple[str, float, str | None, float | None] | None:
     sound = _sound(letters)
     initials = _initials(letters, sound)
@@ -166,6 +175,10 @@ def _best(
         ):
             continue  # a part of a name is not the name
         score = _likeness(letters, sound, spelling.letters, spelling.sound)
+        if _one_word_off(words, spelling.said):
+            score = max(score, _ONE_WORD_OFF)
+        if article and score < 1.0:
+            score -= _AFTER_ARTICLE  # "a plain net curtain"
         if everyday - spelling.words and sound != spelling.sound:
             score -= _EVERYDAY_PENALTY * len(everyday - spelling.words)
         if score > scored.get(spelling.name, 0.0):
@@ -179,6 +192,22 @@ def _best(
         return None
     other = ranked[1] if len(ranked) > 1 else (None, None)
     return name, score, other[0], other[1]
+
+
+_ONE_WORD_OFF = 0.81
+
+
+def _one_word_off(words: tuple[str, ...], name: tuple[str, ...]) -> bool:
+    """ "widow actually" for Widow Ackerley: all words but one, and that one begins alike."""
+    if len(words) != len(name) or len(words) < 2:
+        return False
+    pairs = [(a, b) for a, b in zip(words, name, strict=True) if a != b]
+    if len(pairs) != 1 or sum(len(w) for w in name if w in words and w not in _EVERYDAY) < 4:
+        return False
+    heard, meant = pairs[0]
+    if heard in _EVERYDAY or len(heard) < 4 or len(meant) < 4 or heard[0] != meant[0]:
+        return False
+    return fuzz.ratio(_sound(heard), _sound(meant)) >= 60 and fuzz.ratio(heard, meant) >= 45
 
 
 def _initials(letters: str, sound: str) -> tuple[str, ...]:

@@ -16,6 +16,7 @@ _COUNTED = frozenset(
     "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was "
     "came come germinated survived left have had are did petals leaves to too pips".split()
 )
+_LIKEWISE = frozenset({"also", "again", "still", "likewise", "too"})
 _NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
 _OUT_OF = (("of",), ("from",), ("out", "of"), ("in",), ("off",), ("among",), ("over",), ("for",))
 _SPAN = frozenset({"year", "batch", "sowing", "lot", "cross", "crop", "vintage", "season"})
@@ -85,6 +86,9 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
         return None
     digits, j = serial
     of = next((words for words in _OUT_OF if texts[j : j + len(words)] == words), None)
+    if of is None and texts[j : j + 1] != () and texts[j] in _LIKEWISE:
+        j += 1  # "five, also of twenty-four"
+        of = next((words for words in _OUT_OF if texts[j : j + len(words)] == words), None)
     if of is None or talk.between(at, j + len(of), (".", "?")):
         return None
     j += len(of)
@@ -105,7 +109,10 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
 
 def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     """ "twenty-four, number eleven", "the twenty-fours: nineteen", "the 2023 sowing, plant 14"."""
-    batch = batch_at(talk.texts, at)
+    lead = next((len(w) for w in _OUT_OF if talk.texts[at : at + len(w)] == w), 0)
+    batch = batch_at(talk.texts, at + lead)
+    if lead and batch is not None and batch.plain:
+        return None
     if batch is None or batch.end >= len(talk.texts) or talk.between(at, batch.end, (".", "?")):
         return None
     if talk.tokens[batch.end - 1].mark == "." and batch.plain:

@@ -122,6 +122,10 @@ def _cut_short(
     if at and talk.texts[at - 1] in _COUNTED_OFF and talk.texts[at] not in _LETTER_NAMES:
         return None
     suffixed = any(shape.suffixed for shape in system.shapes)
+    if suffixed and not pieces and (letter := _letter_by_name(talk, at)):
+        return NumberHeard(
+            start=at, end=at + 1, number="", score=PLAUSIBLE, on_record=False, cut=((), letter)
+        )
     most = max(shape.groups for shape in system.shapes)
     for size in range(min(len(pieces), 4), 0, -1):
         run, end = pieces[:size], pieces[size - 1].end
@@ -182,6 +186,17 @@ def _lone_letter(talk: Talk, at: int) -> bool:
     if len(token.text) != 1 or not token.text.isalpha() or token.text in "ios":
         return False
     return token.text != "a" or (token.capital and talk.punctuated and not _after_stop(talk, at))
+
+
+_NAMED = {"bee": "b", "be": "b", "see": "c", "sea": "c", "dee": "d", "eff": "f", "gee": "g"}
+
+
+def _letter_by_name(talk: Talk, at: int) -> str:
+    """ "and see is darker", "then bee has a white eye": where no ordinary word can stand."""
+    if at + 1 >= len(talk.texts) or talk.texts[at + 1] not in ("is", "'s", "has", "was", "looks"):
+        return ""
+    leads = at and talk.texts[at - 1] in ("and", "then", "now", "but", "so", "next", "while")
+    return _NAMED.get(talk.texts[at], "") if leads else ""
 
 
 def _after_stop(talk: Talk, at: int) -> bool:

@@ -49,3 +49,41 @@ def test_numbers_cut_short_where_the_place_comes_first(said: tuple[str, ...], nu
     known = on_record(("8/25", "12/25", "3/24", "9/24", "19/24"), ())
     clips = read(*said, known=known).clips
     assert [clip.plant.number for clip in clips] == numbers.split()
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        (("Seventeen A, white.", "Seventeen B, pink.", "C is a nice red."), "17A 17B 17C"),
+        (("17A, white.", "17B is darker, and C hasn't got that edge."), "17A 17B"),
+    ],
+)
+def test_letters_alone(said: tuple[str, ...], numbers: str) -> None:
+    known = on_record(("17A", "17B", "17C"), ())
+    clips = read(*said, known=known).clips
+    assert [clip.plant.number for clip in clips] == numbers.split()
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "this is 23 04 the mother was copper lantern",
+        "this is 23 04 the pollen parent is copper lantern",
+        "this is 23 04 number eleven is its sister",
+    ],
+)
+def test_the_plant_in_hand_is_no_parent_of_itself(told: str) -> None:
+    assert plants(told, "pink with a white eye") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    "passing",
+    [
+        "I gave 23-11 to my cousin.",
+        "Between 23-11 and 22-14 on the shelf.",
+        "My telephone number ends in 24-07.",
+        "At twenty-two fourteen this evening it was still shut.",
+    ],
+)
+def test_numbers_in_passing(passing: str) -> None:
+    assert plants(*FIRST, passing, "The leaf is zoned.") == ["23-04"]

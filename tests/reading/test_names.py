@@ -27,6 +27,8 @@ def heard(said: str, known: Known | None = None) -> list[str]:
         ("bigger than Duchess of Orin", "Duchess of Orrin"),
         ("crossed with hobnail", "Hobnail"),
         ("crossed with hob nail", "Hobnail"),
+        ("out of copper linton", "Copper Lantern"),
+        ("crossed with fenmarsh ladder", "Fenmarsh Lad"),
     ],
 )
 def test_a_name_as_it_is_said_or_misheard(said: str, name: str) -> None:
@@ -42,6 +44,8 @@ def test_a_name_as_it_is_said_or_misheard(said: str, name: str) -> None:
         "under the lantern",
         "it will be nailed down",
         "a duchess would like it",
+        "it is like a hob nail boot",
+        "by a tilly lamp",
         "nothing on record sounds like Windle Grove",
     ],
 )
