@@ -27,8 +27,12 @@ _SMALL = frozenset(
 )
 
 
-def set_aside(mentions: Mentions, ref: Ref) -> bool:
-    """ "not twenty-three forty", "this isn't K12": the number is named to be set aside."""
+def set_aside(mentions: Mentions, ref: Ref, moved_from: int | None = None) -> bool:
+    """ "not twenty-three forty", "this isn't K12": the number is named to be set aside.
+
+    `moved_from` is where words begin that move on to it: what was asked or wished before them
+    ("shout if you want one, next to him S308") does not reach it.
+    """
     texts = mentions.talk.texts
     if (
         texts[max(0, ref.start - 2) : ref.start] == ("not", "the")
@@ -40,6 +44,8 @@ def set_aside(mentions: Mentions, ref: Ref) -> bool:
             between = texts[scope.cue + 1 : ref.start]
             if all(t in _SMALL or t == "not" for t in between):
                 return True
+        elif moved_from is not None and scope.cue < moved_from:
+            continue
         elif scope.habit in UNSAID and (mentions.talk.punctuated or ref.start - scope.cue <= 6):
             return True
     return False

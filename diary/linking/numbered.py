@@ -31,14 +31,15 @@ def numbered_turn(
     """The turn that a number makes, or none."""
     told_after = shown_after(mentions, ref) and ref.cut is None
     plain = plainly_brought(mentions, ref)
-    if (ref.start in taken or set_aside(mentions, ref)) and not (
+    lead = leads.before(ref.start)
+    moved_from = lead.start if lead.moved or lead.came_back else None
+    if (ref.start in taken or set_aside(mentions, ref, moved_from)) and not (
         (told_after and _which_is(mentions, ref))
         or (plain and ref.start not in taken)
         or _is_child(mentions, ref)
         or _spoken_of_again(mentions, ref, walk)
     ):
         return None
-    lead = leads.before(ref.start)
     if leads.compared(ref.start) and not (
         plain or lead.shown or lead.came_back or _which_is(mentions, ref)
     ):

@@ -16,6 +16,8 @@ from tests.reading.said import on_record, read
         ("As for 24-07, I've had a think.", "24-07"),
         ("I've been fretting about 24-07.", "24-07"),
         ("Twenty-four, number seven.", "24-07"),
+        ("Last new one, 24-07.", "24-07"),
+        ("Shout if you want one. Next to it, 24-07.", "24-07"),
     ],
 )
 def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
@@ -87,3 +89,14 @@ def test_the_plant_in_hand_is_no_parent_of_itself(told: str) -> None:
 )
 def test_numbers_in_passing(passing: str) -> None:
     assert plants(*FIRST, passing, "The leaf is zoned.") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    "mended",
+    [
+        "Next pot says 23-11 but that's only the pot, the plant in it is 24-07.",
+        "Next is 23-11, no, wrong label, 24-07.",
+    ],
+)
+def test_a_number_put_right(mended: str) -> None:
+    assert plants(*FIRST, mended, "It's red.") == ["23-04", "24-07"]
