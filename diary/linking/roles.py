@@ -36,6 +36,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
             told = cue.end + (texts[cue.end : cue.end + 1] in (("parent",), ("side",)))
             if texts[told : told + 1] in _SAYS and mentions.ref_at(told + 1):
                 continue  # "this is 23-04 the mother was Tin Whistle"
+            if _asked(texts, operand.start):
+                continue
             words = texts[cue.start : cue.end]
             if words == ("pollen",) or (
                 words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)
@@ -48,6 +50,15 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
             ):
                 continue
             yield parent(trait, operand, "a plant called the mother or the father", 0.95)
+
+
+_IT = frozenset({"it", "he", "she", "this", "that"})
+
+
+def _asked(texts: tuple[str, ...], at: int) -> bool:
+    """ "I did wonder was A the father"; not "it was A the father"."""
+    before = texts[max(0, at - 2) : at]
+    return len(before) == 2 and before[1] in ("was", "were") and before[0] not in _IT | {"which"}
 
 
 _CHILD_LEADS = tuple((word,) for word in ("of", "is", "'s", "was", "another", "a", "from"))
@@ -164,6 +175,11 @@ def _of_another(mentions: Mentions, cue: Found) -> bool:
     roles = classes["mother"] | classes["father"] | {"parent"}
     if texts[cue.end - 1] in roles and texts[cue.end : cue.end + 1] in (("of",), ("to",)):
         return True
+    if texts[cue.end - 1] == "of" and texts[cue.end - 2] in roles:
+        start = cue.start - (texts[cue.start - 1 : cue.start] == ("the",))
+        subject = texts[max(0, start - 2) : start]
+        if len(subject) == 2 and subject[0] in _IT and subject[1] in ("is", "'s", "was"):
+            return True  # "it's the father of A"
     owned = cue.start if texts[cue.start] == "'s" else cue.start - 1
     if texts[owned : owned + 1] != ("'s",) or not roles & set(texts[cue.start : cue.end]):
         return False
