@@ -27,7 +27,8 @@ _OF_PLANTS = frozenset(
 )
 _PEOPLE = frozenset(
     "wife husband son daughter brother sister nan gran mum dad grandson granddaughter neighbour "
-    "neighbor phone dog cat alarm lad boy mate knee knees back kids".split()
+    "neighbor neighbours neighbors bloke postman postie builders lodger boss missus phone dog "
+    "cat alarm lad boy mate knee knees back kids".split()
 )
 _DOINGS = 5  # words within which the thing that interrupts is said to be doing something
 _BIDS = frozenset(
@@ -63,6 +64,7 @@ def interrupts(talk: Talk, start: int, end: int) -> bool:
         or _bidden(texts, i, end)
         or _weather(texts, i, end)
         or _asked_about(texts, i, end)
+        or _of_people(texts, i, end)
     )
 
 
@@ -71,7 +73,9 @@ def goes_on(talk: Talk, before: tuple[int, int], start: int, end: int) -> bool:
     i = before[0]
     while i < before[1] and talk.texts[i] in _LEADS:
         i += 1
-    if i >= before[1] or not _something_there(talk.texts, i, before[1]):
+    if i >= before[1] or not (
+        _something_there(talk.texts, i, before[1]) or _of_people(talk.texts, i, before[1])
+    ):
         return False
     words = tuple(t for t in talk.texts[start : min(start + 6, end)] if t not in _LEADS)
     return bool(_PERSONS & set(words[:3]))
@@ -101,6 +105,14 @@ def _something_there(texts: tuple[str, ...], at: int, end: int) -> bool:
     return any(w.endswith("ing") and len(w) > 5 for w in rest[1:]) or bool(
         {"off", "gone", "again", "now"} & set(rest[1:3])
     )
+
+
+def _of_people(texts: tuple[str, ...], at: int, end: int) -> bool:
+    """ "The neighbours are having a party"; not "my wife says it's a keeper"."""
+    words = texts[at : min(at + 4, end)]
+    if words[0] not in _OWN | {"the", "that"} or not _PEOPLE & set(words[1:3]):
+        return False
+    return not {"it", "this", "its", "these", "one"} & set(texts[at:end])
 
 
 def _bidden(texts: tuple[str, ...], at: int, end: int) -> bool:

@@ -42,6 +42,7 @@ class _Unit:
     closing: bool
     over: bool  # the walk is said to be over
     new_day: bool
+    broken_off: bool  # something else interrupts
     firm: bool  # a look, a size or a plant is told
 
 
@@ -123,6 +124,9 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
             aside, closing = aside or broken_off, closing or not broken_off
             if not firm or (over and not broken_off and not looks):
                 told = plantish = False
+        new_day = any(i in marks["days"] for i in tokens) and start > turn.said
+        if new_day and not looks:
+            told = plantish = False
         off = not told and not plantish and (aside or closing or not pointing)
         neutral = not told and not plantish and not off
         units.append(
@@ -134,7 +138,8 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
                 aside=aside or closing,
                 closing=closing,
                 over=off and (over or ended),
-                new_day=any(i in marks["days"] for i in tokens),
+                new_day=new_day,
+                broken_off=broken_off,
                 firm=firm or start <= turn.said < end,
             )
         )
@@ -157,12 +162,17 @@ def _kept(
             j += 1
         while j > i + 1 and units[j - 1].neutral and j < len(units):
             j -= 1
+        if any(u.over for u in units[i:j]):  # till next time, and on another day
+            j = max([n + 1 for n in range(j, len(units)) if units[n].new_day], default=j)
+        if i > 1 and units[i - 1].neutral and any(u.new_day for u in units[i:j]):
+            i -= 1
         run = units[i:j]
         tail = j == len(units)
         if last and i > 0 and any(u.over for u in run):
             spans.append((begin, units[i].start))
             return [(a, b) for a, b in spans if b > a]
-        if _is_general(mentions, run, tail, last) and i > 0:
+        again = not tail and _told_again(mentions, units[j], units[0])
+        if _is_general(mentions, run, tail or again, last) and i > _opened(run, tail):
             if units[i].start > begin:
                 spans.append((begin, units[i].start))
             begin = run[-1].end
@@ -172,6 +182,19 @@ def _kept(
     if begin < stop and begin < (units[-1].end if units else stop):
         spans.append((begin, stop))
     return spans or [(start, stop)]
+
+
+def _told_again(mentions: Mentions, unit: _Unit, first: _Unit) -> bool:
+    """Whether the sentence brings the plant in hand in once more, by its number."""
+    titles = {r.title for r in mentions.refs_in(first.start, first.end) if r.cut is None}
+    return any(r.title in titles for r in mentions.refs_in(unit.start, unit.start + 4))
+
+
+def _opened(run: list[_Unit], tail: bool) -> int:
+    """How many units at the head of a clip are never cut off from what follows: "this is Tin
+    Whistle. I bought it for twelve dollars from a man at the market. It's pink."
+    """
+    return 0 if tail or any(u.broken_off or u.over or u.new_day for u in run) else 1
 
 
 def _bridged(units: list[_Unit], n: int) -> bool:
@@ -191,6 +214,8 @@ def _is_general(mentions: Mentions, run: list[_Unit], tail: bool, last: bool) ->
     words = sum(u.end - u.start for u in run)
     if not any(u.aside for u in run) and (not mentions.talk.punctuated or words < _ASIDE_WORDS):
         return False
+    if tail and any(u.new_day for u in run):
+        return True  # "now this is a second visit, on the ninth"
     if tail and last and any(u.closing for u in run):
         return True
     if mentions.talk.punctuated:

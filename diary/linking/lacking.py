@@ -112,7 +112,8 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
     while first < i and talk.texts[first] in _LEADS:
         first += 1
     words = talk.texts[first:i]
-    if not words or _PAPER & set(words) or mentions.refs_in(first, i):
+    numbered = any(r.cut is None for r in mentions.refs_in(first, i))
+    if not words or _PAPER & set(words) or numbered:
         return None
     if finite:
         heads = [n for n, t in enumerate(words) if t in _STARTS]

@@ -5,12 +5,14 @@ from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIns
 from diary.linking.named_aside import crossed_after, only_likened, others_opinion, parent_told
 from diary.linking.named_here import (
+    kin_placed_before,
     kin_with_a_place,
     only_guessed,
     owned_elsewhere,
     shown_as_kin,
     stood_alongside,
     there_itself,
+    thing_in_its_place,
 )
 from diary.linking.openings import opening
 from diary.linking.walk import Turn
@@ -24,6 +26,9 @@ _NOT_AFTER_NAME = frozenset(
 
 _SELF = frozenset({"itself", "himself", "herself", "too", "now"})
 _STANDS = frozenset({"is", "'s", "stands", "sits", "lives", "comes", "goes"})
+_POSTURES = frozenset(
+    "sitting sat standing stood living lurking hiding parked hanging sulking tucked growing".split()
+)
 _HERE = frozenset("here beside behind next alongside right just at there in".split())
 _NEAR = frozenset(
     "here it him her this that them its his along elbow end side comparison flower bloom".split()
@@ -49,7 +54,11 @@ def _placed_here(mentions: Mentions, ref: Ref) -> bool:
     if len(rest) > 2 and rest[0] in _BESIDE and any(t in _STANDS for t in rest[2:5]):
         return bool(_NEAR & set(rest[1:3]))  # "Tin Whistle behind it is sulking"
     i = 1 if rest[:1] != () and rest[0] in _SELF else 0
-    if len(rest) <= i + 1 or rest[i] not in _STANDS or rest[i + 1] not in _HERE:
+    if len(rest) <= i + 1 or rest[i] not in _STANDS:
+        return False
+    if rest[i] in ("is", "'s") and rest[i + 1] in _POSTURES:
+        i += 1
+    if rest[i + 1 : i + 2] == () or rest[i + 1] not in _HERE:
         return False
     return bool(_NEAR & set(rest[i + 1 : i + 5]))
 
@@ -75,9 +84,12 @@ def _here_by_name(mentions: Mentions, ref: Ref) -> bool:
         return False
     words = talk.texts[start : ref.start]
     told = any(talk.tokens[i].mark for i in range(start, ref.start - 1))
+    if words[:2] in _NOW_FOR or words[:3] in _NOW_FOR:
+        return True
     return not told and any(words[i : i + 2] in _HERES for i in range(min(3, len(words) - 1)))
 
 
+_NOW_FOR = (("now", "for"), ("and", "now", "for"), ("on", "to"), ("next", "up"), ("and", "finally"))
 _KIN = frozenset(
     "mother father mum dad parent parents pollen seed pod sire dam cross crossed by times like "
     "double image reminds name called who what".split()
@@ -145,7 +157,11 @@ _PREPOSITIONS = frozenset({"on", "from", "of", "with", "onto", "off", "for", "th
 def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) -> Turn | None:
     """The turn that a name makes: only where the plant is plainly shown."""
     kin_at = shown_as_kin(mentions, ref)
-    as_kin = kin_at is not None or kin_with_a_place(mentions, ref)
+    if kin_at is None:
+        kin_at = thing_in_its_place(mentions, ref)
+    as_kin = (
+        kin_at is not None or kin_with_a_place(mentions, ref) or kin_placed_before(mentions, ref)
+    )
     if ref.start in taken and not as_kin:
         return None
     if set_aside(mentions, ref) and not _sent_for(mentions, ref):

@@ -84,6 +84,45 @@ def kin_with_a_place(mentions: Mentions, ref: Ref) -> bool:
     return rest[i : i + 1] != () and rest[i] in _PLACED and bool(_SITES & set(rest[i : i + 5]))
 
 
+def kin_placed_before(mentions: Mentions, ref: Ref) -> bool:
+    """ "And its father's in that tub: Tin Whistle."; not "its father's sturdy: Tin Whistle."."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    if not talk.punctuated or stop != ref.end or talk.tokens[ref.start - 1].mark != ",":
+        return False
+    head = talk.texts[start : ref.start]
+    kin = next((n for n, t in enumerate(head[:4]) if t in _KIN), None)
+    if kin is None or not set(head[:kin]) <= _BETWEEN | {"so", "but"}:
+        return False
+    rest = head[kin + 1 :]
+    return len(rest) > 2 and rest[0] in _IS and rest[1] in _PLACED and bool(_SITES & set(rest[2:]))
+
+
+_POINTED = frozenset({"it", "him", "her", "this", "that", "here", "there", "yonder"})
+_POINTERS = frozenset({"that", "this", "the", "yon", "your"})
+
+
+def thing_in_its_place(mentions: Mentions, ref: Ref) -> int | None:
+    """Where "that big lump in the corner is Tin Whistle" begins; not "the one I lost is ..."."""
+    texts = mentions.talk.texts
+    i = ref.start - 1
+    while i > 0 and texts[i] in ("the", "old", "my", "dear", "poor"):
+        i -= 1
+    if texts[i] not in ("is", "'s"):
+        return None
+    low = max(0, i - _KIN_REACH)
+    if mentions.talk.punctuated:
+        low = max(low, mentions.talk.sentence(ref.start)[0])
+    if texts[i - 1] not in _SITES - _POINTED or not _PLACED & set(texts[max(low, i - 4) : i]):
+        return None
+    found = [n for n in range(low, i - 2) if texts[n] in _POINTERS and texts[n - 1] not in _PLACED]
+    if not found or _KIN & set(texts[found[-1] : i]) or mentions.refs_in(found[-1], i):
+        return None
+    if not {"that", "this", "yon"} & {texts[found[-1]]} and not mentions.talk.punctuated:
+        return None
+    return found[-1]
+
+
 _BESIDE = frozenset("alongside beside behind next by above below under opposite near".split())
 _PUT = frozenset("put stood set placed brought kept got have keep parked left hung staged".split())
 

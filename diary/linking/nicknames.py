@@ -19,7 +19,8 @@ _KNOWN_AS = (("known", "as"), ("goes", "by"), ("answers", "to"), ("go", "by"), (
 _OBJECTS = frozenset({"it", "him", "her", "this", "that", "them"})
 _ENDS = frozenset(
     "because as since for till until and but so now it he she i we you they this that is 's are "
-    "was when with in on at which who cause if though then or to have has had do did about".split()
+    "was when with in on at which who cause if though then or to have has had do did about next "
+    "right okay ok well oh anyway here there one two three four five".split()
 )
 _NOT_FIRST = frozenset("a an my what quits day off back out up no not one".split())
 _MOST = 4  # words of a name

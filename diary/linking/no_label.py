@@ -35,7 +35,7 @@ _ORDERS = frozenset(
     "take leave pop use".split()
 )
 _LEADS = frozenset("and now oh so well right then but please just".split())
-_REACH = 7
+_REACH = 9
 
 
 def label_losses(mentions: Mentions) -> tuple[int, ...]:

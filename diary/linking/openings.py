@@ -98,11 +98,37 @@ _PLACE_REACH = 13
 def _with_places(mentions: Mentions, leads: LeadIns, start: int) -> int:
     """The statement before too, where it only says where to look ("on the other side")."""
     talk = mentions.talk
-    if start == 0:
-        return start
-    before, _ = talk.sentence(start - 1)
-    words = set(talk.texts[before:start])
-    told = leads.told_before(start)
-    if start - before <= _PLACE_REACH and before >= told and words & _PLACE_WORDS:
-        return before
-    return start
+    told, least = leads.told_before(start), start
+    while start > 0:
+        before, _ = talk.sentence(start - 1)
+        words = talk.texts[before:start]
+        if least - before > _PLACE_REACH or before < told:
+            break
+        if _PLACE_WORDS & set(words) or _says_where(words):
+            least = before
+        elif not set(words) <= _SMALL:
+            break
+        start = before
+    return least
+
+
+def _says_where(words: tuple[str, ...]) -> bool:
+    """ "So by the potting machine first", "up on the top shelf here"; not "in flower since May"."""
+    i = 0
+    while i < len(words) and words[i] in _SMALL | _OPENERS:
+        i += 1
+    return i < len(words) - 1 and words[i] in _PREPOSITIONS and bool(_SPOTS & set(words[i + 1 :]))
+
+
+_SMALL = frozenset(
+    "er um uh that 's is so right now and then well okay ok oh the first last next second one "
+    "other plant pot".split()
+)
+_PREPOSITIONS = frozenset(
+    "by inside in up on at under down across over behind beside round through out off near".split()
+)
+_SPOTS = frozenset(
+    "shelf bench row door post front back top bottom window machine tap heater vent path wall "
+    "floor stove table tray frame gate butt barrel staging corner light basket step gravel bed "
+    "porch tunnel greenhouse house".split()
+)

@@ -18,6 +18,7 @@ from diary.linking.named import named_turn
 from diary.linking.nicknames import back_by_nickname, nicknames_again
 from diary.linking.no_label import label_losses
 from diary.linking.numbered import numbered_turn
+from diary.linking.placed import shown_in_place, stands_there
 from diary.linking.statement import Statement
 from diary.linking.unnumbered import unlabelled
 from diary.linking.walk import Turn, Walk, telling_words
@@ -52,6 +53,8 @@ def find_turns(
     events += [(start, 4, None) for start in pointed]
     nicknames = {n.start: n for n in nicknames_again(mentions)}
     events += [(start, 5, None) for start in nicknames]
+    placed = shown_in_place(mentions)
+    events += [(at, 6, None) for at in placed]
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
@@ -72,6 +75,8 @@ def find_turns(
             turn = came_back(mentions, at, leads, walk)
         elif kind == 5:
             turn = back_by_nickname(mentions, nicknames[at], walk)
+        elif kind == 6:
+            turn = stands_there(mentions, at, placed[at], leads, taken, walk)
         else:
             turn = back_by_looks(mentions, pointed[at], leads, walk)
         if turn is None and ref is not None:

@@ -101,6 +101,8 @@ def told_soon(
                 continue
             if leads.compared(ref.start) or leads.guessed(ref.start):
                 continue
+            if ref.start - at > near and mentions.cue("movement", at, ref.start):
+                continue  # "no label, it's white, next is 23-05"
             later = mentions.talk.sentence(ref.start)[0] > at
             if later and near == _NEAR_NUMBER and not leads.before(ref.start).shown:
                 continue
@@ -190,14 +192,15 @@ def unlabelled(
     )
 
 
+_HAILED = frozenset({"you", "this", "here"})
 _ASKING = frozenset({"who", "what", "where", "how", "why", "which"})
 
 
 def _hailed(mentions: Mentions, start: int, stop: int) -> bool:
-    """ "Hello, who let you in?": a plant is greeted, in the sentence before."""
+    """ "Hello, who let you in?", "what on earth is this?": a plant is greeted just before."""
     words = mentions.talk.texts[start:stop]
     asked = mentions.talk.between(stop - 1, stop, ("?",)) if stop else False
-    return asked and "you" in words and bool(_ASKING & set(words[:4]))
+    return asked and bool(_HAILED & set(words)) and bool(_ASKING & set(words[:4]))
 
 
 _ADDED = frozenset({"either", "neither", "though", "because", "remember", "again"})

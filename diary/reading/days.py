@@ -85,7 +85,7 @@ def find_days(talk: Talk, recorded: date | None) -> tuple[DayHeard, ...]:
         if spelt is None:
             continue
         end, number, month, year = spelt
-        lead = _deictic_before(talk, at)
+        lead = _deictic_before(talk, at) or _visit_on(talk, at)
         alone = talk.transcript.clock.value == "lines" and talk.sentence(at)[0] == at
         past = _written_then(talk, at)
         if not lead and not alone and not past and not _dateline(talk, at, end):
@@ -99,10 +99,30 @@ def find_days(talk: Talk, recorded: date | None) -> tuple[DayHeard, ...]:
     return tuple(sorted(found, key=lambda d: d.start))
 
 
+_VISITS = frozenset(
+    "visit look walk round session recording video film morning afternoon evening day instalment "
+    "part go entry page".split()
+)
+_THE_VISIT = frozenset("second third another next new fresh later further follow up".split())
+
+
+def _visit_on(talk: Talk, at: int) -> bool:
+    """ "Now this is a second visit, on Thursday the twenty-ninth"; not "the visit on the ninth"."""
+    i = at
+    while i > 0 and talk.texts[i - 1] in _BEFORE_DATE:
+        i -= 1
+    before = talk.texts[max(0, i - 7) : i]
+    if before[-1:] == () or before[-1] not in _VISITS:
+        return False
+    shown = any(before[n : n + 2] in _DEICTIC for n in range(len(before) - 1))
+    return shown and bool(_THE_VISIT & set(before))
+
+
 _SET_DOWN = frozenset(
     "was were filmed recorded taken written noted measured photographed down this that "
     "these".split()
 )
+_SEEN = (("looked", "at"), ("seen", "last"), ("written", "up"), ("last", "seen"), ("was", "seen"))
 _BEFORE_DATE = frozenset({"on", "the", *_WEEKDAYS})
 
 
@@ -111,6 +131,10 @@ def _written_then(talk: Talk, at: int) -> bool:
     i = at
     while i > 0 and talk.texts[i - 1] in _BEFORE_DATE:
         i -= 1
+    if i > 0 and talk.texts[i - 1] == "dated":
+        return True  # "the card is dated Wednesday the nineteenth"
+    if i > 1 and talk.texts[i - 2 : i] in _SEEN and "on" in talk.texts[i:at]:
+        return True
     if "on" not in talk.texts[i:at] or i == 0 or talk.texts[i - 1] not in _SET_DOWN:
         return False
     before = talk.texts[max(0, i - 5) : i]

@@ -117,6 +117,28 @@ def test_ways_of_ending_a_walk(end: tuple[str, ...]) -> None:
     assert words(clip, *talk).endswith("zoned.")
 
 
+def test_one_sentence_of_another_day_is_no_part_of_the_plant_before() -> None:
+    said = ("Now this is a second visit, on the ninth of June.", "This is twenty-three eleven.")
+    clips = read(*OPENING, *said, "It's red.").clips
+    assert [(c.plant.number, c.day and c.day.day) for c in clips] == [("23-04", 2), ("23-11", 9)]
+
+
+def test_how_it_was_come_by_is_no_aside() -> None:
+    talk = (
+        "This is Tilly Marsh.",
+        "I bought the tuber for twelve dollars.",
+        "From a man in a van.",
+    )
+    (clip,) = read(*talk, "It's pink.").clips
+    assert words(clip, *talk, "It's pink.").startswith("This is")
+
+
+def test_a_clip_begins_where_the_speaker_says_where_to_look() -> None:
+    talk = ("so by the potting shed door first this is 23 04 it's a soft pink",)
+    (clip,) = read(*talk).clips
+    assert words(clip, *talk).startswith("so by the")
+
+
 def test_another_day_puts_the_plant_in_hand_down() -> None:
     talk = (
         *OPENING,

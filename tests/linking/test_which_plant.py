@@ -58,6 +58,10 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "The father's half of the tag got rained on.",
         "There's a label missing from the box.",
         "It isn't in the book yet.",
+        "It's a stray pollen job, that, I reckon.",
+        "In the corner there's a tap that drips.",
+        "Down at the base there's one bud on the plant.",
+        "Not a patch on Tilly Marsh, is it.",
         "I shall write it a new label.",
     ],
 )
@@ -105,6 +109,13 @@ def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
         "Hello, who let you in? No label, no number.",
         "And a wee stray that seeded itself in the path.",
         "You're not on my list, are you?",
+        "What on earth is this one? It isn't on the plan.",
+        "The label in the next pot is a blank.",
+        "Squashed in between is a late arrival nobody numbered.",
+        "Pot seven, tag illegible.",
+        "A bonus seedling, this, that came up in another pot.",
+        "And down at your feet there, that's no seedling, that's a sport off the windowsill.",
+        "Over by the water butt there's a fine young seedling.",
     ],
 )
 def test_without_its_number(shown: str) -> None:
@@ -119,6 +130,7 @@ def test_without_its_number(shown: str) -> None:
         "The foundling again, I see.",
         "Oh, and the spotty one by the tap.",
         "One more word on the spotty: three heads.",
+        "I should have said of the spotty one that it has three heads.",
     ],
 )
 def test_back_by_its_looks(back: str) -> None:
@@ -194,6 +206,10 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "That's the mother of it, Tilly Marsh, up in the basket.",
         "Alongside it I have stood Tilly Marsh, purely as a yardstick.",
         "Tilly Marsh itself, for the record.",
+        "Tilly Marsh is sitting right behind it.",
+        "And its father's in that tub: Tilly Marsh.",
+        "Now for something I didn't raise: Tilly Marsh.",
+        "That big lump in the corner is Tilly Marsh.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:

@@ -32,6 +32,9 @@ def heard(said: str, recorded: date | None = JUNE_2) -> list[date]:
         ("That's us on the fifth of June, then.", date(2031, 6, 5)),
         ("We're at the sixth of June now.", date(2031, 6, 6)),
         ("What follows I wrote down on Friday the sixth.", date(2031, 6, 6)),
+        ("Now this is a second visit, on Monday the ninth of June.", date(2031, 6, 9)),
+        ("The card is dated Monday the ninth.", date(2031, 6, 9)),
+        ("Looked at on Friday, the thirtieth of May.", date(2031, 5, 30)),
         ("This one was filmed on the first of June.", date(2031, 6, 1)),
     ],
 )
@@ -43,6 +46,7 @@ def test_the_day_it_is(said: str, day: date) -> None:
     "said",
     [
         "The show is on the sixteenth.",
+        "My next visit is on the sixteenth.",
         "It should be out by the tenth of July.",
         "It's the first flower on it.",
         "It's the second year of trying.",
