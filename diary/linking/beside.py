@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.scope import Habit
 
 _FLOWER = frozenset(
     {
@@ -109,7 +110,7 @@ def beside(mentions: Mentions, f: Found) -> Statement | None:
                 continue
             if best is None or abs(start - f.start) < abs(best[0] - f.start):
                 best = (start, end)
-    if best is None:
+    if best is None or _denied_between(mentions, f, best[1]):
         return None
     return Statement(
         trait=term.trait,
@@ -118,6 +119,14 @@ def beside(mentions: Mentions, f: Found) -> Statement | None:
         end=max(f.end, best[1]),
         rule=f"a word beside another: {term.trait}",
         score=0.88,
+    )
+
+
+def _denied_between(mentions: Mentions, f: Found, noun_end: int) -> bool:
+    """ "a matt leaf, no shine on it": denied after the noun."""
+    return any(
+        scope.habit is Habit.DENIAL and noun_end <= scope.cue < f.start
+        for scope in mentions.scopes.by_token[f.start]
     )
 
 

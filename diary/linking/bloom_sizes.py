@@ -14,7 +14,7 @@ _FORMS = frozenset(
 )
 _ONES = frozenset({"one", "ones", "thing", "things", "affair", "fellow", "fella", "lad"})
 _ENDS_IN = frozenset({"for", "and", "but", "really", "too", "with", "mind", "so"})
-_SIZED = frozenset({"size", "sized", "sizes", "side"})
+_SIZED = frozenset("size sized sizes side plate plates saucer saucers".split())
 _GIANTS = frozenset({"whopper", "whoppers", "monster", "monsters", "giants", "things"})
 _BACK, _ASIDE = 16, 8
 
@@ -69,7 +69,8 @@ def _beside_its_measure(mentions: Mentions, f: Found, end: int) -> bool:
     if not minding and not (talk.clause(f.start)[0] == f.start and talk.tokens[end - 1].mark):
         return False
     before = mentions.vocabulary.subjects.find(talk.texts, max(0, f.start - 4), f.start)
-    if any(n.label != "bloom" for n in before):
+    petals = {"petal", "petals"}
+    if any(n.label != "bloom" and talk.texts[n.start] not in petals for n in before):
         return False
     near = [x for x in mentions.lengths_in(end, end + _MEASURE_WITHIN) if x.mm <= _WIDEST]
     if not near:

@@ -59,6 +59,8 @@ def _counted(mentions: Mentions, at: int) -> bool:
     """ "two since June", "three flowers all year": few flowers, no long time."""
     texts = mentions.talk.texts
     return any(
-        quantity(texts, i) is not None and texts[i] not in ("a", "an", "second", "first", "third")
+        quantity(texts, i) is not None
+        and not mentions.masked[i]
+        and texts[i] not in ("a", "an", "second", "first", "third")
         for i in range(max(0, at - 2), at)
     )

@@ -86,7 +86,7 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
             if scope.habit is not Habit.DENIAL:
                 continue
             inside = s.start <= scope.cue < s.end or _same_denial(mentions, scope.cue, s.start)
-            if s.value == "clean" and s.start - scope.cue > 2:
+            if s.value == "clean" and (s.start - scope.cue > 2 or _doubly_denied(mentions, s)):
                 continue
             if _own_subject(mentions, s) and scope.cue < s.start - 1:
                 continue
@@ -96,6 +96,11 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
                 continue
             return True
     return False
+
+
+def _doubly_denied(mentions: Mentions, s: Statement) -> bool:
+    """ "there isn't nothing wrong with it": two denials of one thing are one."""
+    return mentions.talk.texts[s.start] in ("nothing", "nowt", "none", "no", "never")
 
 
 def _same_denial(mentions: Mentions, cue: int, start: int) -> bool:

@@ -19,6 +19,7 @@ _VERBS = frozenset(
 )
 _BEFORE_A_NOUN = frozenset("the my our your his a an this that these those both her every".split())
 _FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
+_POSTURES = frozenset("stand stood standing sit sat kneel bend lie am 'm feel felt".split())
 _KINDS = frozenset({"sort", "sorts", "kind", "kinds", "type", "types", "ones"})
 _WE = frozenset({"we", "i", "you"})
 _AM = frozenset({"'re", "are", "'m", "am", "was", "were", "run", "running", "have", "'ve", "got"})
@@ -56,7 +57,10 @@ def _before_a_thing(mentions: Mentions, s: Statement) -> bool:
     return talk.texts[s.end] in mentions.vocabulary.classes["not_plant"]
 
 
-_TOWARDS = frozenset("the a its over across along in into on down up out through off by to".split())
+_TOWARDS = frozenset(
+    "the a its over across along in into on down up out through off by to at from above "
+    "below".split()
+)
 
 
 def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
@@ -70,14 +74,23 @@ def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
             continue
         if i == low:
             return talk.punctuated
+        if i - low <= 3 and not set(talk.texts[low:i]) & _GOVERNING:
+            return True  # "yellow sticky card's full of whitefly"
         return talk.texts[i - 1] in _BEFORE_A_NOUN and talk.texts[max(low, i - 2)] not in (
             "in", "on", "for", "at", "of", "to", "by", "with",
         )  # fmt: skip
     return False
 
 
+_GOVERNING = frozenset("in on for at of to by with from under over near since until till".split())
+
+
 def _of_the_grower(mentions: Mentions, s: Statement) -> bool:
-    """ "we're three weeks behind", "I was late with the sowing", "it's late, I'll be off"."""
+    """ "we're three weeks behind", "I was late with the sowing", "I had to stand upright"."""
+    if s.trait == "habit":
+        low = max(mentions.talk.clause(s.start)[0], s.start - 6)
+        mine = set(mentions.talk.texts[low : s.start + 1])
+        return bool(mine & {"i", "we"}) and bool(mine & _POSTURES) and not mine & _BACK
     if s.trait != "flowering" or s.value not in ("early", "late"):
         return False
     texts = mentions.talk.texts

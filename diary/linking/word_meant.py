@@ -26,6 +26,7 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _not_yet(mentions, s)
         and not _counts_a_thing(mentions, s)
         and not _now_gone(mentions, s)
+        and not _not_the_one(mentions, s)
         and not _somebodys_double(mentions, s)
     ]
 
@@ -106,6 +107,13 @@ def _somebodys_double(mentions: Mentions, s: Statement) -> bool:
     return ref is not None and bool(
         {"'s", "is", "the"} & set(texts[max(0, ref.start - 2) : ref.start])
     )
+
+
+def _not_the_one(mentions: Mentions, s: Statement) -> bool:
+    """ "not the dwarf I'd hoped for", "not the double I wanted"."""
+    texts = mentions.talk.texts
+    after = texts[s.end : s.end + 1]
+    return texts[s.start - 2 : s.start] == ("not", "the") and after in (("i",), ("we",), ("that",))
 
 
 def _now_gone(mentions: Mentions, s: Statement) -> bool:

@@ -70,6 +70,10 @@ from tests.reading.said import values
         ("Never been what you'd call generous.", "flowering", ["shy"]),
         ("Layers and layers of petals.", "bloom_form", ["double"]),
         ("Half way to a double.", "bloom_form", ["semi-double"]),
+        ("It splits into four or five stems at the soil.", "habit", ["branching"]),
+        ("It's in flower from Easter to Halloween.", "flowering", ["long"]),
+        ("There's nothin wrong with it.", "health", ["clean"]),
+        ("Nae smell.", "scent", ["none"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -118,6 +122,12 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("Whitefly? Not a one.", "health"),
         ("It's a ball, tight as a drum.", "habit"),
         ("Nothing touches it for colour.", "health"),
+        ("It's not the dwarf I'd hoped for.", "habit"),
+        ("I had to stand upright after an hour bent over.", "habit"),
+        ("A matt leaf, no shine on it.", "foliage"),
+        ("Somebody's been smoking in here, you can smell it.", "scent"),
+        ("I'd hate to see rust get into this.", "health"),
+        ("The one on its left is crawling with greenfly.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
