@@ -24,6 +24,7 @@ def _not_this_plant(mentions: Mentions, s: Statement, found: list[Statement]) ->
     return (
         _denied_later(mentions, s, found)
         or _answered_no(mentions, s)
+        or _once_had(mentions, s)
         or _owned_elsewhere(mentions, s)
         or _found_elsewhere(mentions, s)
         or _feared(mentions, s)
@@ -40,6 +41,22 @@ def _denied_later(mentions: Mentions, s: Statement, found: list[Statement]) -> b
         not any(s.end <= x.start < cue.start for x in found)
         for cue in mentions.cue("none_of_it", s.end, stop)
     )
+
+
+def _once_had(mentions: Mentions, s: Statement) -> bool:
+    """ "it had a bit of rust in June"; not "I've had rust on it", "it has had rust again"."""
+    texts = mentions.talk.texts
+    low = max(mentions.talk.clause(s.start)[0], s.start - _HAD_WITHIN)
+    for i in range(s.start - 1, low, -1):
+        if texts[i] == "had":
+            return texts[i - 1] in ("it", "she", "he", "this", "they")
+        if texts[i] not in _A_BIT:
+            return False
+    return False
+
+
+_HAD_WITHIN = 6
+_A_BIT = frozenset("a the bit of touch some little spot bad an attack dose lot once".split())
 
 
 def _answered_no(mentions: Mentions, s: Statement) -> bool:

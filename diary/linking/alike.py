@@ -32,6 +32,7 @@ def alike(mentions: Mentions) -> Iterator[Alike]:
             or _seen_in_it(mentions, ref)
             or _has_its_look(mentions, ref)
             or _cleft(mentions, ref)
+            or _brought_to_mind(mentions, ref)
         )
         if end is not None:
             start, stop = end
@@ -83,6 +84,18 @@ def _has_its_look(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     if not set(before) & {"has", "got", "with", "have", "'s", "wears", "wearing", "same"}:
         return None
     return ref.start, at + 1
+
+
+def _brought_to_mind(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
+    """ "it brings A to mind", "it calls A straight back to mind"."""
+    texts = mentions.talk.texts
+    if texts[ref.start - 1 : ref.start] not in _BRINGS:
+        return None
+    after = texts[ref.end : ref.end + 4]
+    return (ref.start - 1, ref.end) if "mind" in after and "to" in after else None
+
+
+_BRINGS = (("brings",), ("bring",), ("calls",), ("call",), ("brought",), ("bringing",))
 
 
 def _cleft(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:

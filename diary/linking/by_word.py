@@ -10,6 +10,7 @@ from diary.linking.ailments import without_others_ailments
 from diary.linking.beside import beside, leaves_again
 from diary.linking.bloom_sizes import of_something_else, sizes_without_a_flower
 from diary.linking.flowering_spans import long_flowering
+from diary.linking.form_nouns import form_nouns
 from diary.linking.found_clean import found_clean
 from diary.linking.leaf_scent import touched_leaves
 from diary.linking.nosed import nosed
@@ -46,8 +47,10 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += [*touched_leaves(mentions), *leaves_again(mentions), *long_flowering(mentions)]
     found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
     found += [*found_clean(mentions), *weeks_apart(mentions), *sun_burnt(mentions)]
-    found += denied_scents(mentions, found)
-    found = without_others_ailments(mentions, without_leaf_scents(mentions, found))
+    found += form_nouns(mentions)
+    found = without_others_ailments(
+        mentions, without_leaf_scents(mentions, denied_scents(mentions, found))
+    )
     return _without_inner(as_meant(mentions, said_of_the_plant(mentions, found)))
 
 

@@ -114,7 +114,7 @@ def _on_it(mentions: Mentions, at: int) -> bool:
     """The flaw is looked for on the plant: "on it", "anywhere", "underneath", "with him"."""
     texts = mentions.talk.texts
     after = texts[at + 1 : at + 2 + _AHEAD]
-    if after[:1] == ("wrong",):
+    if after[:1] in (("wrong",), ("living",), ("alive",), ("moving",), ("crawling",)):
         after = texts[at + 2 : at + 3 + _AHEAD]
     if not after or after[0] not in _ON:
         return False

@@ -40,6 +40,7 @@ def _elsewhere(mentions: Mentions, s: Statement) -> bool:
         or _thing_is_subject(mentions, s)
         or _of_the_grower(mentions, s)
         or _of_a_kind(mentions, s)
+        or _another_one(mentions, s)
         or _of_a_marking(mentions, s)
         or _clean_colour(mentions, s)
         or _unmarked_colour(mentions, s)
@@ -109,6 +110,20 @@ def _of_a_kind(mentions: Mentions, s: Statement) -> bool:
         return False
     before = texts[max(0, s.start - 2) : s.start]
     return before[-1:] == ("the",) and before[:1] not in (("is",), ("'s",), ("of",), ("are",))
+
+
+def _another_one(mentions: Mentions, s: Statement) -> bool:
+    """ "the double one next to it is mine too"; not "the double one in the red pot" brought in."""
+    texts = mentions.talk.texts
+    if texts[s.end : s.end + 1] not in (("one",), ("ones",)) and texts[s.end - 1] not in _ONES:
+        return False
+    at = s.end + (texts[s.end : s.end + 1] in (("one",), ("ones",)))
+    after = texts[at : at + 3]
+    return after[:1] in _BESIDE and bool({"it", "this", "him", "her"} & set(after[1:]))
+
+
+_ONES = frozenset({"one", "ones"})
+_BESIDE = (("next",), ("beside",), ("behind",), ("by",), ("alongside",), ("under",), ("above",))
 
 
 def _of_a_marking(mentions: Mentions, s: Statement) -> bool:

@@ -101,12 +101,20 @@ def _of_flower(mentions: Mentions, s: Statement) -> bool:
 
 
 def denied_scents(mentions: Mentions, found: list[Statement]) -> list[Statement]:
-    """ "it's not scented" is no scent; "the leaf isn't scented" says nothing of the flower."""
+    """The statements, where "it's not scented" is no scent.
+
+    "The leaf isn't scented" says nothing of the flower.
+    """
     return [
-        _scent("none", s.start, s.end)
-        for s in found
+        _scent("none", _denial_begins(mentions, s), s.end)
         if s.trait == "scent" and s.value == "scented" and _only_denied(mentions, s)
+        else s
+        for s in found
     ]
+
+
+def _denial_begins(mentions: Mentions, s: Statement) -> int:
+    return min([s.start, *(x.cue for x in mentions.scopes.by_token[s.start])])
 
 
 def _only_denied(mentions: Mentions, s: Statement) -> bool:

@@ -5,6 +5,8 @@
 mean double".
 """
 
+from collections.abc import Sequence
+
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
@@ -66,6 +68,8 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
     if s.trait == "health" and texts[s.start - 3 : s.start] in _INFERRED:
         return False  # "silvery streaks, that'll be thrips"
+    if texts[max(low, s.start - 4) : s.start + 1].count("going") and _to_be(texts, low, s.start):
+        return True  # "it was never going to be a dwarf"
     return any(
         i + 1 < s.end
         and texts[i + 1] in (_BECOMING if texts[i] in _MODALS else _BEING)
@@ -127,6 +131,15 @@ def _now_gone(mentions: Mentions, s: Statement) -> bool:
 
 _IS = (("is",), ("'s",), ("has",), ("was",), ("are",), ("have",))
 _GONE = frozenset({"gone", "lost", "disappeared", "vanished", "faded", "missing", "finished"})
+
+
+def _to_be(texts: Sequence[str], low: int, at: int) -> bool:
+    return any(
+        texts[i] == "going" and texts[i + 1] == "to" and texts[i + 2] in _BECOMING
+        for i in range(max(low, at - 5), at - 1)
+    )
+
+
 _INFERRED = tuple((w, m, "be") for w in ("that", "this") for m in ("'ll", "will", "must"))
 _MODALS = frozenset({"might", "may", "could", "will", "'ll", "should"})
 _BECOMING = frozenset(

@@ -74,6 +74,10 @@ from tests.reading.said import values
         ("It's in flower from Easter to Halloween.", "flowering", ["long"]),
         ("There's nothin wrong with it.", "health", ["clean"]),
         ("Nae smell.", "scent", ["none"]),
+        ("A neat double, every petal in its place.", "bloom_form", ["double"]),
+        ("It's trouble free.", "health", ["clean"]),
+        ("Not what you'd call perfumed.", "scent", ["none"]),
+        ("I could count its flowers on one hand.", "flowering", ["shy"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -128,6 +132,10 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("Somebody's been smoking in here, you can smell it.", "scent"),
         ("I'd hate to see rust get into this.", "health"),
         ("The one on its left is crawling with greenfly.", "health"),
+        ("The double one next to it is mine too.", "bloom_form"),
+        ("It was never going to be a dwarf.", "habit"),
+        ("It had a touch of rust in June.", "health"),
+        ("It had greenfly, but the ladybirds saw to that.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
