@@ -74,7 +74,7 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     stop = talk.sentence(at)[1]
     if talk.texts[at] in _PERSONS:
         end, returning = at + 1, False
-        if talk.texts[end : end + 1] not in (("with",), ("without",)):
+        if talk.texts[end : end + 1] == () or talk.texts[end] not in _POINTS_ON:
             return None
     else:
         reach = range(at + 1, min(at + 2 + _MOST, stop))

@@ -10,10 +10,10 @@ from diary.linking.walk import Walk
 from diary.reading.mentions import Mentions
 
 _HAVING = frozenset(
-    "has 's had have 've got is was does did do came comes come arrived turned with carries "
-    "never been not also still just simply sadly lost its his her their the a any up in out at "
-    "all to me us here then now either gone having given seems looks that which who are i "
-    "we".split()
+    "but only though with has 's had have 've got is was does did do came comes come arrived "
+    "turned carries never been not also still just simply sadly lost its his her their the a "
+    "any up in out at all to me us here then now either gone having given seems looks that "
+    "which who are i we".split()
 )
 _FINITE = frozenset(
     "has 's had have got lost is was came comes arrived carries does did hasn never lacks wants "
@@ -52,6 +52,10 @@ def of_paper(mentions: Mentions, at: int) -> bool:
     """ "The seed packet had no label", "the pollen parent's tag is gone": no plant is shown."""
     talk = mentions.talk
     start = talk.sentence(at)[0] if talk.punctuated else max(0, at - _NEAR)
+    told = talk.texts[at + 1 : at + 8]
+    whose = next((n for n, t in enumerate(told) if t in _PARENTS), None)
+    if whose is not None and not _SHOWING & set(told[:whose]):
+        return True  # "no idea who the father is"
     said = [i for i in range(max(start, at - 2 * _NEAR), at) if talk.texts[i] in _PARENTS]
     if said and not _SHOWING & set(talk.texts[said[-1] : at]):
         return True
@@ -92,7 +96,7 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
     """ "The third pot has no label", "basket by the door, stick missing"."""
     talk = mentions.talk
     start = talk.sentence(at)[0]
-    low = max(start, at - _NEAR)
+    low = max(start, at - _NEAR) if talk.punctuated else max(0, at - _NEAR)
     i = at
     while i > low and talk.texts[i - 1] in _HAVING and not talk.tokens[i - 1].mark:
         i -= 1

@@ -18,6 +18,8 @@ def moved_on(
     move = leads.move_at(at)
     if move is None or not move.plain or Habit.WISH in mentions.scopes.habits(at):
         return None
+    if mentions.talk.texts[move.end : move.end + 1] in (("for",), ("to",), ("of",)):
+        return None  # "another one for the show"
     if leads.compared(at) or told_soon(mentions, at, leads, taken, FAR_NUMBER):
         return None
     if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:

@@ -137,8 +137,13 @@ def stood_alongside(mentions: Mentions, ref: Ref) -> bool:
         return False
     low = talk.sentence(i)[0] if talk.punctuated else 0
     before = talk.texts[max(low, i - 8) : i]
-    people = {"i", "we"} & set(before[-3:])
-    return bool(people) and bool(_BESIDE & set(before[:-1]))
+    rest = talk.texts[ref.end : ref.end + 3]
+    if not {"i", "we"} & set(before[-3:]) or rest[:2] in (("on", "it"), ("onto", "it")):
+        return False
+    if rest[:1] != () and rest[0] in _BESIDE and {"it", "this", "him", "her", "to"} & set(rest[1:]):
+        return True  # "I keep a Tin Whistle beside it"
+    near = [n for n, t in enumerate(before[:-1]) if t in _BESIDE]
+    return any(before[n] != "next" or before[n + 1] == "to" for n in near)
 
 
 def there_itself(mentions: Mentions, ref: Ref) -> bool:
@@ -176,5 +181,9 @@ def owned_elsewhere(mentions: Mentions, ref: Ref) -> bool:
     rest, before = talk.texts[ref.end : ref.end + 1], talk.texts[max(0, ref.start - 3) : ref.start]
     if rest[:1] and rest[0] in _ELSEWHERE and _OWNED & set(before):
         return True
+    if rest[:1] == ("for",) and talk.texts[ref.end + 1 : ref.end + 2] == ("you",):
+        return True  # "that's Tin Whistle for you"
+    if stood_alongside(mentions, ref):
+        return False
     article = before[-1:] in (("a",), ("an",))
     return article and not {"is", "'s", "here", "this"} & set(before)

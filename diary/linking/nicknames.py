@@ -65,6 +65,8 @@ def _name_after(mentions: Mentions, at: int) -> tuple[str, ...]:
     """The name that follows the word of calling, or nothing."""
     talk = mentions.talk
     i = at + 1
+    if (said := _name_before(mentions, at)) != ():
+        return said
     if talk.texts[at] in _CALLING:
         if talk.texts[i : i + 1] and talk.texts[i] in _OBJECTS:
             i += 2 if talk.texts[i + 1 : i + 2] == ("one",) else 1
@@ -85,6 +87,25 @@ def _name_after(mentions: Mentions, at: int) -> tuple[str, ...]:
         return ()
     named = definite or (not talk.punctuated) or talk.tokens[first].capital
     return words if named and all(w.isalpha() for w in words) else ()
+
+
+def _name_before(mentions: Mentions, at: int) -> tuple[str, ...]:
+    """ "Old Scratch, I call him."."""
+    talk = mentions.talk
+    if not talk.punctuated or talk.texts[at + 1 : at + 2] == () or not talk.tokens[at + 1].mark:
+        return ()
+    if talk.texts[at + 1] not in _OBJECTS or talk.texts[at - 1] not in ("i", "we"):
+        return ()
+    end = at - 1
+    if end < 1 or talk.tokens[end - 1].mark != ",":
+        return ()
+    start = end - 1
+    while start > 0 and end - start < _MOST and talk.tokens[start].capital:
+        if talk.tokens[start - 1].mark or not talk.tokens[start - 1].capital:
+            break
+        start -= 1
+    words = talk.texts[start:end]
+    return words if talk.tokens[start].capital and not mentions.colours_in(start, end) else ()
 
 
 def _heads(mentions: Mentions, at: int, end: int) -> bool:

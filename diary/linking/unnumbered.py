@@ -78,6 +78,7 @@ def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     return (shown or comes or stands) and not nouns & set(head)
 
 
+_WRITING = frozenset("do write make need needs get want wants find wanting it".split())
 _ANY = frozenset({"a", "an", "another"})
 _OF_IT = (("it", "'s"), ("it", "is"), ("that", "'s"), ("he", "'s"), ("she", "'s"), ("was", "it"))
 _NEIGHBOURS = frozenset({"neighbour", "neighbor", "odd"})
@@ -131,6 +132,11 @@ def unlabelled(
         return None
     start, stop = mentions.talk.sentence(at)
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
+    window = tuple(
+        w
+        for n, w in enumerate(window)
+        if w != "another" or window[n - 1 : n] == () or window[n - 1] not in _WRITING
+    )
     before = mentions.talk.texts[max(start, at - 8) : at]
     move = leads.move_near(at)
     earlier = mentions.talk.sentence(start - 1)[0] if start else start
@@ -144,7 +150,7 @@ def unlabelled(
     fresh = fresh or _opens_with(mentions, start, at) or _on_that_one(window)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or bool({"who", "what"} & set(before)) or shown is not None
-    fresh = fresh or "you" in before[-4:]
+    fresh = fresh or _addressed(mentions.talk.texts[max(start, at - 4) : min(stop, at + 9)])
     fresh = fresh or (mentions.talk.texts[at] in _ANY and before[-2:] not in _OF_IT)
     or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])
     if "or" in or_what and mentions.ref_at(at) is None:
@@ -189,6 +195,19 @@ def unlabelled(
         plant=new_unnamed(walk),
         score=0.88,
         rule="a plant said to have no number",
+    )
+
+
+def _addressed(words: tuple[str, ...]) -> bool:
+    """ "You've no label, have you", "nobody's written anything on you"; not "as you can see"."""
+    return any(
+        w == "you"
+        and (
+            words[n - 1 : n] in (("on",), ("for",), ("of",), ("to",))
+            or words[n + 1 : n + 2]
+            in (("'ve",), ("have",), ("'re",), ("are",), ("never",), ("got",))
+        )
+        for n, w in enumerate(words)
     )
 
 
