@@ -57,6 +57,7 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return True  # "now B is the sister to it"
     brought = on_record and (lead.moved or (lead.shown and lead.presented))
     heads = lead.at_head and _only_leads(mentions, lead, ref) and _ends_there(mentions, ref)
+    heads = heads and not _answers(mentions, lead)
     if (
         on_record
         and ref.cut[1]
@@ -79,6 +80,18 @@ def _is_told(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return (verb == "is" and lead.any) or (
         heads and verb in ("is", "'s", "has", "looks") and after != "not"
     )
+
+
+_ASKS_PLANT = frozenset("who which what 's number next where one plant this that".split())
+
+
+def _answers(mentions: Mentions, lead: LeadIn) -> bool:
+    """ "Marks out of twenty-five? Twenty-one." is no plant; "Who's this? Seventeen." is one."""
+    talk = mentions.talk
+    if not lead.start or talk.tokens[lead.start - 1].mark != "?":
+        return False
+    start, stop = talk.sentence(lead.start - 1)
+    return not _ASKS_PLANT & set(talk.texts[start:stop])
 
 
 _BY_NAME = frozenset({"bee", "see", "sea", "dee", "eff", "gee"})
@@ -169,7 +182,7 @@ def _walked(ref: Ref, walk: Walk, mentions: Mentions) -> tuple[str, bool] | None
     return None
 
 
-_BATCH_BEFORE, _BATCH_AFTER = 30, 7
+_BATCH_BEFORE, _BATCH_AFTER = 30, 10
 
 
 def _batch_of(mentions: Mentions, ref: Ref, walk: Walk) -> str:

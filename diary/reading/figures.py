@@ -23,6 +23,8 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
         return False
     if texts[max(0, start - 2) : start] == ("hundred", "and"):
         return True
+    if start and re.fullmatch(r"0\d+", texts[start - 1]) and not talk.tokens[start - 1].mark:
+        return True  # "ring 01 23 24 05"
     if _follows(talk, start, vocabulary, "figure"):
         return True
     if (

@@ -195,6 +195,7 @@ def _best(
 
 
 _ONE_WORD_OFF = 0.81
+_HEARD_ALIKE = tuple(set(pair) for pair in ("vw", "ck", "cq", "kq", "sc", "sz", "gj", "fp", "bp"))
 
 
 def _one_word_off(words: tuple[str, ...], name: tuple[str, ...]) -> bool:
@@ -202,10 +203,12 @@ def _one_word_off(words: tuple[str, ...], name: tuple[str, ...]) -> bool:
     if len(words) != len(name) or len(words) < 2:
         return False
     pairs = [(a, b) for a, b in zip(words, name, strict=True) if a != b]
-    if len(pairs) != 1 or sum(len(w) for w in name if w in words and w not in _EVERYDAY) < 4:
+    if len(pairs) != 1 or sum(len(w) for w in name if w in words and w not in _EVERYDAY) < 3:
         return False
     heard, meant = pairs[0]
-    if heard in _EVERYDAY or len(heard) < 4 or len(meant) < 4 or heard[0] != meant[0]:
+    if heard in _EVERYDAY or len(heard) < 4 or len(meant) < 4:
+        return False
+    if heard[0] != meant[0] and {heard[0], meant[0]} not in _HEARD_ALIKE:
         return False
     return fuzz.ratio(_sound(heard), _sound(meant)) >= 60 and fuzz.ratio(heard, meant) >= 45
 

@@ -14,7 +14,10 @@ from diary.reading.tokens import COMMA, Talk
 
 _COUNTED = frozenset(
     "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was "
-    "came come germinated survived left have had are did petals leaves to too pips".split()
+    "came come germinated survived left have had are did petals leaves to too pips "
+    "plugs judges members people visitors entries tries ones weeks days years labels tickets "
+    "votes points stems shoots trusses umbels florets pods cells corms bulbs tubers offsets crowns "
+    "trays".split()
 )
 _LIKEWISE = frozenset({"also", "again", "still", "likewise", "too"})
 _NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
@@ -34,12 +37,15 @@ def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
 
 
 def _of_cross(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
-    """ "cross eleven, plant two", "cross seven of twenty-five, plant two"."""
+    """ "cross eleven, plant two", "cross seven of twenty-five, plant two", "year 24, cross 3"."""
     texts = talk.texts
-    cross = whole(texts, at + 1) if texts[at] == "cross" else None
+    first = batch_at(texts, at) if texts[at] == "year" else None
+    at_cross = first.end if first else at
+    named = texts[at_cross : at_cross + 1] == ("cross",)
+    cross = whole(texts, at_cross + 1) if named else None
     if cross is None:
         return None
-    j, year = cross.end, None
+    j, year = cross.end, first.year[-2:] if first else None
     if texts[j : j + 1] == ("of",) and (batch := batch_at(texts, j + 1)):
         j, year = batch.end, batch.year[-2:]
     plant = whole(texts, j + (texts[j : j + 1] != () and texts[j] in _PLACES))
@@ -98,7 +104,10 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     batch = batch_at(texts, j + (1 + (texts[j] == "the") if prefix else 0))
     if batch is None or (digits == "1" and i == at):
         return None
-    named = i > at or (not batch.plain and of in (("of",), ("from",), ("in",)))
+    likewise = texts[batch.end : batch.end + 1] in (("too",), ("again",), ("also",)) or (
+        texts[batch.end : batch.end + 2] == ("as", "well")
+    )
+    named = i > at or likewise or (not batch.plain and of in (("of",), ("from",), ("in",)))
     if not named and of not in (("of",), ("over",)):
         return None
     ended = bool(talk.tokens[batch.end - 1].mark) or batch.end >= len(texts)
