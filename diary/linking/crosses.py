@@ -45,10 +45,8 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         if first.ref is None and second.ref is None and not strong:
             continue
         pollen_after = _given(mentions, second.end)
-        between = (
-            texts[first.start - 1 : first.start] == ("between",)
-            and first.start > 1
-            and texts[first.start - 2] in _BETWEEN_LEADS  # not "between 23-10 and 23-12 it sits"
+        between = texts[first.start - 1 : first.start] == ("between",) and not (
+            _only_places(texts, first, second)
         )
         led = first.start in leads or any(
             texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
@@ -76,9 +74,15 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         yield parent("pollen_parent", pollen, "a cross named with both parents", score)
 
 
-_BETWEEN_LEADS = frozenset(
-    "cross crosses mating marriage union match is was 's affair result product thing hybrid".split()
+_CROSSING = frozenset(
+    "cross crosses crossed mating marriage union match bred made result product hybrid".split()
 )
+
+
+def _only_places(texts: tuple[str, ...], first: Operand, second: Operand) -> bool:
+    """ "between 23-10 and 23-12 on the shelf": two numbers, and nothing said of a cross."""
+    numbers = all(o.ref is not None and o.ref.is_number for o in (first, second))
+    return numbers and not _CROSSING & set(texts[max(0, first.start - 6) : first.start])
 
 
 def _parents_named(texts: tuple[str, ...], at: int) -> bool:
