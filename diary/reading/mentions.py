@@ -14,6 +14,7 @@ from diary.reading.phrases import Found, PhraseBook
 from diary.reading.scope import Scopes, cues
 from diary.reading.scopes import find_scopes
 from diary.reading.seedling_numbers import find_numbers
+from diary.reading.short_names import short_names
 from diary.reading.tokens import COMMA, QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -147,7 +148,11 @@ def _between(items: tuple[_P, ...], start: int, end: int | None) -> tuple[_P, ..
 def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
     """All mentions of the talk."""
     system = number_system(known)
-    names = find_names(talk, name_index(known))
+    index = name_index(known)
+    names = find_names(talk, index)
+    names = tuple(
+        sorted((*names, *short_names(talk, names, index, vocabulary)), key=lambda n: n.start)
+    )
     numbers = find_numbers(talk, system, vocabulary)
     refs = _refs(names, numbers)
     masked = _mask(refs, len(talk.texts))
