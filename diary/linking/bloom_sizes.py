@@ -16,12 +16,22 @@ _ONES = frozenset({"one", "ones", "thing", "things", "affair", "fellow", "fella"
 _ENDS_IN = frozenset({"for", "and", "but", "really", "too", "with", "mind", "so"})
 _SIZED = frozenset("size sized sizes side plate plates saucer saucers".split())
 _GIANTS = frozenset({"whopper", "whoppers", "monster", "monsters", "giants", "things"})
+_SUPERLATIVES = frozenset({"biggest", "largest", "smallest", "tiniest"})
 _BACK, _ASIDE = 16, 8
 
 
 def of_something_else(mentions: Mentions, found: Found) -> bool:
     """ "the truss is a good size": the word is said of a head, a plant, a leaf or a stem."""
     texts = mentions.talk.texts
+    if found.label.startswith(_TRAIT) and texts[found.start - 2 : found.start] == ("not", "the"):
+        return True  # "not the biggest flower"
+    low, high = mentions.talk.sentence(found.start)
+    if (
+        found.label.startswith(_TRAIT)
+        and texts[found.start] in _SUPERLATIVES
+        and mentions.lengths_in(low, high)
+    ):
+        return True  # "biggest bloom I could find was fifty-seven millimetres"
     if not found.label.startswith(_TRAIT) or texts[found.end - 1] not in _SIZED | _GIANTS:
         return False
     if texts[found.end : found.end + 1] in (("flower",), ("flowers",), ("bloom",), ("blooms",)):

@@ -9,7 +9,10 @@ from diary.reading.numerals import Quantity
 from diary.reading.phrases import Found
 
 _BEFORE, _AFTER = 5, 5
-_PAST = frozenset("only just about all the of them at least a around some good".split())
+_PAST = frozenset(
+    "want wants ask asks like likes for expect expects need needs say says open good only just "
+    "about all to see have the of them at least a around some".split()
+)
 _ARE = frozenset("have has had are is 's 've were was got just already all of on it them".split())
 
 

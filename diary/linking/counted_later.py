@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity, quantity
 from diary.reading.phrases import Found
+from diary.reading.spoken import amount_at
 
 _AFTER_REACH = 9
 _THEM_REACH = 14
@@ -18,7 +19,8 @@ _FILL = frozenset(
     "for me on this that one them all told in total today now have look up well let see and oh "
     "so hang going to you her him we had a what not many lots few plenty then right here call "
     "at most masses of love yes aye can see everywhere all over loads "
-    "stands base bottom below wise stopped gave lost after past".split()
+    "time week month season year stands how base bottom below wise stopped gave lost after "
+    "past".split()
 )
 _TELLS = frozenset({"count", "counted", "counting", "make", "see"})
 _GOES_ON = frozenset(
@@ -26,7 +28,14 @@ _GOES_ON = frozenset(
     "there today or to behind this".split()
 )
 _LOST = frozenset({"lost", "died", "rotted", "failed", "dropped"})
-_LEFT = (("that", "'s"), ("left", "with"), ("down", "to"), ("that", "leaves"), ("is", "now"))
+_LEFT = (
+    ("there", "'s"),
+    ("that", "'s"),
+    ("left", "with"),
+    ("down", "to"),
+    ("that", "leaves"),
+    ("is", "now"),
+)
 
 
 def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
@@ -45,7 +54,8 @@ def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
             return amount if plain and _is_count(mentions, amount, told) else None
         if talk.texts[at] not in _FILL or mentions.vocabulary.counted.at(talk.texts, at):
             return None
-        told = told or talk.texts[at] in _TELLS or _asks(mentions, noun)
+        how_many = talk.texts[at - 1 : at + 1] == ("how", "many")
+        told = told or how_many or talk.texts[at] in _TELLS or _asks(mentions, noun)
         if talk.tokens[at].mark in (".", "?") and not told:
             return _by_itself(mentions, at + 1)
         at += 1
@@ -73,7 +83,7 @@ def summed_up(mentions: Mentions, noun: Found) -> Quantity | None:
     for at in range(noun.end + 1, stop):
         if talk.texts[at - 2 : at] not in _SUMS:
             continue
-        amount = quantity(talk.texts, at)
+        amount = amount_at(talk, at)
         if amount is not None and not mentions.masked[at] and _is_count(mentions, amount, True):
             return amount
     return None
@@ -132,7 +142,7 @@ def counted_of_them(
         following = [n.start for n in nouns if n.start >= noun.end]
         stop = min([noun.end + _THEM_REACH, len(talk.texts), *following])
         for at in range(noun.end, stop):
-            amount = None if mentions.masked[at] else quantity(talk.texts, at)
+            amount = None if mentions.masked[at] else amount_at(talk, at)
             if amount is None or talk.texts[at] == "a" or talk.texts[at - 1] in ("the", "those"):
                 continue
             rest = talk.texts[amount.end : amount.end + 2]
@@ -143,6 +153,31 @@ def counted_of_them(
             )
             if of_them and _last_of(mentions, noun, at):
                 yield noun, amount
+                break
+
+
+_EACH = (("a",), ("each",), ("every",), ("per",), ("the",))
+
+
+def held_now(
+    mentions: Mentions, nouns: Sequence[Found], counted: set[int]
+) -> Iterator[tuple[Found, Quantity]]:
+    """ "It had two heads last week, it's got five": what it has now, of the thing named last."""
+    talk = mentions.talk
+    nouns = [n for n in nouns if talk.texts[n.start - 1 : n.start] not in _EACH]
+    for noun, following in zip(nouns, [*nouns[1:], None], strict=False):
+        limit = following.start if following is not None else len(talk.texts)
+        for at in range(noun.end, min(noun.end + _THEM_REACH, limit - 1)):
+            if talk.texts[at] not in ("got", "has") or at + 1 in counted:
+                continue
+            it = {"it", "this", "she", "he"} & set(talk.texts[max(noun.end, at - 4) : at])
+            i = at + 1
+            while i < limit and talk.texts[i] in ("only", "just", "about", "all"):
+                i += 1
+            amount = amount_at(talk, i) if i < limit and not mentions.masked[i] else None
+            if it and amount is not None and _is_count(mentions, amount, False):
+                if _last_of(mentions, noun, at):
+                    yield noun, amount
                 break
 
 

@@ -5,16 +5,23 @@ Cuttings that are only wanted are a decision, no count; petals, pots and people 
 """
 
 from diary.linking.counted_gone import is_asked, is_gone
-from diary.linking.counted_later import counted_after, counted_of_them, left_of, summed_up
+from diary.linking.counted_later import (
+    counted_after,
+    counted_of_them,
+    held_now,
+    left_of,
+    summed_up,
+)
 from diary.linking.cuttings_of_it import cuttings_of_it
 from diary.linking.recounts import recounted
 from diary.linking.seeds_told import find_seeds
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.mishearings import HOMOPHONES
-from diary.reading.numerals import Quantity, quantity
+from diary.reading.numerals import Quantity
 from diary.reading.phrases import Found
 from diary.reading.scope import Habit
+from diary.reading.spoken import amount_at
 
 _NOT_BEFORE = frozenset({"last", "first", "to", "page", "for", "than", "these", "those"})
 _BEFORE_HOMOPHONE = frozenset(
@@ -57,6 +64,10 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
             found += [_count(noun, left)] if left is not None else []
     for noun, amount in counted_of_them(mentions, uncounted, nouns):
         if _holds(mentions, noun, amount):
+            found.append(_count(noun, amount))
+    counted = {s.start for s in found}
+    for noun, amount in held_now(mentions, nouns, counted):
+        if amount.start not in counted and _holds(mentions, noun, amount):
             found.append(_count(noun, amount))
     found += [_count(Found(q.end, q.end + 2, "count_cuttings"), q) for q in _of_it(mentions, found)]
     seeds, doubted = find_seeds(mentions)
@@ -105,7 +116,7 @@ def _amount_before(mentions: Mentions, noun: Found) -> Quantity | None:
     i = noun.start
     for _ in range(_MOST_BETWEEN + 1):
         for start in range(max(0, i - 5), i):
-            amount = quantity(talk.texts, start)
+            amount = amount_at(talk, start)
             if amount is None or amount.value != int(amount.value):
                 continue
             if amount.end == i and not mentions.masked[start]:

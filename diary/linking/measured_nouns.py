@@ -67,6 +67,8 @@ def named_after(mentions: Mentions, end: int) -> str:
     talk = mentions.talk
     texts = talk.texts
     at = end
+    if texts[at : at + 1] == ("of",) and (of := _of_noun(mentions, at + 1)):
+        return of
     while at < len(texts) and at - end < 5:
         if talk.tokens[at - 1].mark in (".", "?"):
             return ""
@@ -78,6 +80,18 @@ def named_after(mentions: Mentions, end: int) -> str:
         if texts[at] not in _POINTS:
             return ""
         at += 1
+    return ""
+
+
+def _of_noun(mentions: Mentions, at: int) -> str:
+    """ "eight inches of clear straight stem": the noun that the length is of."""
+    talk = mentions.talk
+    for i in range(at, min(at + 4, len(talk.texts))):
+        if talk.tokens[i - 1].mark or talk.texts[i] in COPULAS | PLACED:
+            return ""
+        found = mentions.vocabulary.subjects.at(talk.texts, i)
+        if found is not None:
+            return "" if found.label == NOTHING else found.label
     return ""
 
 

@@ -115,9 +115,21 @@ def _plausible(mentions: Mentions, length: Length, subject: str, dimension: str)
         return "plant", "across"
     if not subject and not dimension and length.mm > _LARGEST_UNNAMED:
         before = mentions.talk.texts[max(0, length.start - 4) : length.start]
-        told = {"it", "she", "he"} & set(before) and length.mm > _LARGEST["bloom"]
+        of_a_thing = length.singular and length.unit_said and not _closes(mentions, length.end)
+        told = {"it", "she", "he"} & set(before) and not of_a_thing
         return ("plant", "tall") if told else ("", "unknown")
     return subject, dimension
+
+
+def _closes(mentions: Mentions, end: int) -> bool:
+    """Not the "twelve-inch" of "a twelve-inch stick"."""
+    talk = mentions.talk
+    return (
+        end >= len(talk.texts)
+        or bool(talk.tokens[end - 1].mark)
+        or talk.clause(end)[0] == end
+        or talk.texts[end] in ("and", "but", "so", "now", "already", "or", "if", "at", "with")
+    )
 
 
 def _second_side(
@@ -139,6 +151,20 @@ def _by_another(mentions: Mentions, length: Length) -> bool:
         texts[length.end : length.end + 1] == ("by",)
         and quantity(texts, length.end + 1) is not None
     )
+
+
+def _of_the_thing_before(mentions: Mentions, low: int, at: int) -> bool:
+    """ "The vent's stuck. It only opens two inches", "four canes. Each is sixty centimetres"."""
+    texts, vocabulary = mentions.talk.texts, mentions.vocabulary
+    if not low or not mentions.talk.punctuated or texts[low] not in ("it", "each", "they", "both"):
+        return False
+    start = mentions.talk.sentence(low - 1)[0]
+    found = vocabulary.subjects.find(texts, start, low)
+    if not found or any(f.label != NOTHING for f in found):
+        return False
+    i = start + (texts[start] in ("the", "that", "this", "my", "our"))
+    heads = found[0].start == i and vocabulary.parts.at(texts, i) is None
+    return heads or (texts[low] in ("each", "both") and found[-1].label == NOTHING)
 
 
 def _plant_by(mentions: Mentions, length: Length, low: int) -> bool:
@@ -168,7 +194,9 @@ def _subject(
     if heading:
         return heading, "" if dimension == "tall" else dimension
     nouns = named_before(mentions, low, length.start)
-    if _thing_is(mentions, low, length.start):
+    if _thing_is(mentions, low, length.start) or (
+        not nouns and _of_the_thing_before(mentions, low, length.start)
+    ):
         return NOTHING, dimension
     if nouns and nouns[-1].label == NOTHING and told_of(mentions, nouns[-1], length.start):
         return NOTHING, dimension

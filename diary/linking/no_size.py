@@ -93,10 +93,16 @@ _SEASONS = frozenset(
 )
 
 
+_IT_WAS = (("it", "was"), ("he", "was"), ("she", "was"))
+
+
 def _past(mentions: Mentions, length: Length) -> bool:
     """ "it was two inches tall at Christmas": what it was then."""
     talk = mentions.talk
     texts = talk.texts
+    after = texts[length.end : length.end + 3]
+    if after[:2] in _IT_WAS and after[2:] in (("before",), ("when",), ("once",), ("till",)):
+        return True  # "ninety centimetres, he was, before I cut him back"
     if not {"was", "were", "had"} & set(texts[max(0, length.start - 4) : length.start]):
         return False
     for i in range(length.end, min(length.end + 4, len(texts) - 1)):

@@ -9,7 +9,8 @@ from dataclasses import replace
 from diary.linking.mended import mends_in
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
-from diary.reading.numerals import Quantity, quantity
+from diary.reading.numerals import Quantity
+from diary.reading.spoken import amount_at
 
 _REACH = 16
 _TOLD_BACK = 6
@@ -63,7 +64,7 @@ def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
         return None
     at = count.end if said_before else mends[0][1]
     while at < stop:
-        amount = None if mentions.masked[at] else quantity(talk.texts, at)
+        amount = None if mentions.masked[at] else amount_at(talk, at)
         if amount is None or talk.texts[at] in ("a", "half"):
             at += 1
             continue

@@ -4,8 +4,6 @@ Every number of seed talk is asked what stands beside it: a verb of sowing or th
 themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
 """
 
-from collections.abc import Sequence
-
 from diary.linking.seed_numbers import (
     OF_THEM,
     SEED_TALK,
@@ -16,12 +14,14 @@ from diary.linking.seed_numbers import (
     is_seed,
     precedes,
 )
-from diary.linking.sown_pairs import all_but, all_of_them, sown_pairs
+from diary.linking.sown_pairs import all_but, all_of_them, sown_pairs, told_how_many
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.mishearings import HOMOPHONES
-from diary.reading.numerals import Quantity, quantity
+from diary.reading.numerals import Quantity
 from diary.reading.scope import Habit
+from diary.reading.spoken import amount_at
+from diary.reading.tokens import Talk
 
 SOWN, GERMINATED = "count_seeds_sown", "count_germinated"
 _UNSAID = frozenset({Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION})
@@ -29,6 +29,11 @@ _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
+_OF_OTHERS = tuple(
+    (w,)
+    for w in "cuttings per to inch days pods pod berries capsules heads batches packets trays pans "
+    "crosses lots".split()
+)
 _SOWING = frozenset("sowed sown sow planted put set started pricked popped in".split())
 _TO_SOW = frozenset("sow plant put set start".split())
 _WILL = frozenset("'ll will shall would 'd might must should could to can".split())
@@ -57,6 +62,8 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
     for pair in sown_pairs(mentions, amounts):
         paired[pair.sown.start] = _told(mentions, SOWN, pair.sown)
         paired[pair.up.start] = _told(mentions, GERMINATED, pair.up)
+    for amount, came in told_how_many(mentions, amounts):
+        paired[amount.start] = _told(mentions, GERMINATED if came else SOWN, amount)
     for amount in amounts:
         unsaid = mentions.scopes.habits(amount.start) & _UNSAID
         if unsaid - {Habit.QUESTION}:
@@ -106,7 +113,7 @@ def _amounts(mentions: Mentions) -> list[Quantity]:
     found: list[Quantity] = []
     at = 0
     while at < len(talk.texts):
-        amount = None if mentions.masked[at] or at in sized else _figure(talk.texts, at)
+        amount = None if mentions.masked[at] or at in sized else _figure(talk, at)
         if amount is None:
             at += 1
             continue
@@ -125,17 +132,18 @@ def _amounts(mentions: Mentions) -> list[Quantity]:
     return found
 
 
-def _figure(texts: Sequence[str], at: int) -> Quantity | None:
+def _figure(talk: Talk, at: int) -> Quantity | None:
     """A figure, or what captions write for one: "got to up out of six", "for of them came"."""
+    texts = talk.texts
     after = texts[at + 1 : at + 3]
     if texts[at] in HOMOPHONES and after in _ONLY_AFTER_FIGURES and at and texts[at - 1] in _BEFORE:
         return Quantity(at, at + 1, HOMOPHONES[texts[at]])
-    return quantity(texts, at)
+    return amount_at(talk, at)
 
 
 def _seed_talk(mentions: Mentions, at: int) -> bool:
     talk = mentions.talk
-    amount = quantity(talk.texts, at)
+    amount = amount_at(talk, at)
     if amount is not None and amount.value > 1:
         cue = follows(mentions, amount, mentions.vocabulary.germinated)
         surely = cue is not None and talk.texts[cue.start : cue.end] in _SURELY_UP
@@ -208,16 +216,17 @@ def _part_near(mentions: Mentions, whole: Quantity) -> bool:
     talk = mentions.talk
     low, high = max(0, whole.start - 8), min(len(talk.texts), whole.end + 10)
     return bool(mentions.vocabulary.germinated.find(talk.texts, low, high)) or any(
-        quantity(talk.texts, i) for i in range(low, whole.start)
+        amount_at(talk, i) for i in range(low, whole.start)
     )
 
 
 def _starts_other(mentions: Mentions, amount: Quantity) -> bool:
     """ "sown two years ago", "put in three pots": the number counts another thing."""
     texts = mentions.talk.texts
-    return mentions.vocabulary.other_units.at(texts, amount.end) is not None or texts[
-        amount.end : amount.end + 1
-    ] in (("cuttings",), ("per",), ("to",), ("inch",), ("days",))
+    return (
+        mentions.vocabulary.other_units.at(texts, amount.end) is not None
+        or texts[amount.end : amount.end + 1] in _OF_OTHERS
+    )
 
 
 def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:

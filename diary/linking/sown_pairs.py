@@ -153,3 +153,19 @@ def all_of_them(mentions: Mentions) -> Iterator[tuple[int, int, bool]]:
         plain = i > at + 1 or texts[cue.start : cue.end] not in _NOT_ALONE
         if plain or of_them:
             yield at, cue.end, text == "both"
+
+
+def told_how_many(mentions: Mentions, amounts: list[Quantity]) -> Iterator[tuple[Quantity, bool]]:
+    """ "How many seeds? Sixteen. And how many came up? Nine.": the figure, and if of those up."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    for amount in amounts:
+        start = talk.sentence(amount.start)[0]
+        if start != amount.start or not start or not _ends(mentions, amount.end):
+            continue
+        before = talk.sentence(start - 1)
+        words = talk.texts[before[0] : start]
+        if "how" not in words or "many" not in words:
+            continue
+        up = bool(vocabulary.germinated.find(talk.texts, before[0], start))
+        if up or {"seed", "seeds", "sow", "sown", "sowed"} & set(words):
+            yield amount, up

@@ -123,11 +123,17 @@ def _unit_for(
     headed = noun_right_before(mentions, amount.start) and ends
     mended = near and previous is not None and _mends(mentions, amount, previous)
     mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
-    fraction = near and broken(amount) and ends and told_of_it(mentions, amount.start)
+    now = talk.texts[amount.end : amount.end + 1] in (("now",), ("today",))
+    fraction = near and (broken(amount) or now) and ends and told_of_it(mentions, amount.start)
     if near and previous is not None and (after or headed or mended or fraction):
         unit = _unit_of(mentions, previous, units)
-        like = unit is not None and 0.6 <= amount.value * unit.mm / max(previous.mm, 0.1) <= 1.7
-        if unit is not None and (like or not mended) and 1 <= amount.value <= 400 / unit.mm * 10:
+        ratio = amount.value * unit.mm / max(previous.mm, 0.1) if unit is not None else 0.0
+        like = 0.6 <= ratio <= (2.5 if now else 1.7)
+        if (
+            unit is not None
+            and (like or not (mended or now))
+            and 1 <= amount.value <= 400 / unit.mm * 10
+        ):
             return unit
     placed = for_a_part(mentions, amount.end)
     if near and previous is not None and placed:
@@ -179,10 +185,12 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
         for r in mentions.refs_in(amount.start - 8, amount.start + 1)
         if r.cut is not None
     )
+    if talk.texts[amount.start - 1] in _NEARER and further <= 1:
+        return True
     fragment = talk.sentence(amount.start) == (amount.start, amount.end)
     if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
         return False
-    if talk.texts[amount.start - 1] in _NEARER and further == 0:
+    if talk.texts[amount.start - 1] in _NEARER and further <= 1:
         return True
     if talk.texts[amount.end : amount.end + 1] in (("actually",), ("sorry",)) and further <= 1:
         return True  # "it's 2 inches it's 2 and a quarter actually"

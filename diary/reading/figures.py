@@ -6,6 +6,7 @@ quarter past nine", "by 12/5"; not "the label says twenty-three fifteen", "numbe
 
 import re
 
+from diary.reading.answers import is_answer
 from diary.reading.number_system import FAR, PLAUSIBLE, NumberHeard
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
@@ -25,7 +26,7 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
         return True
     if start and re.fullmatch(r"0\d+", texts[start - 1]) and not talk.tokens[start - 1].mark:
         return True  # "ring 01 23 24 05"
-    if _follows(talk, start, vocabulary, "figure"):
+    if is_answer(talk, heard, vocabulary) or _follows(talk, start, vocabulary, "figure"):
         return True
     if (
         start

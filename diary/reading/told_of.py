@@ -78,7 +78,10 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             else:
                 start = max(start, cue.start - NEAR - 2)
                 stop = min(stop, cue.end + NEAR)
-        if talk.punctuated and stop - start <= cue.end - cue.start + 1:
+        alone = talk.punctuated and stop - start <= cue.end - cue.start + 1
+        if alone and start > talk.sentence(cue.start)[0]:
+            start = talk.clause(start - 1)[0]  # "it had two heads last week, it's got five"
+        elif alone:
             stop = talk.clause(min(stop, len(talk.tokens) - 1))[1]  # "Last year, it had ..."
         found.append(Scope(Habit.HISTORY, start, stop, cue.start))
     return found

@@ -192,3 +192,24 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:
     assert counts(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("utterances", "expected"),
+    [
+        (("How many seeds did I sow?", "Sixteen."), {"count_seeds_sown": 16}),
+        (("And how many of the seeds came up?", "Nine."), {"count_germinated": 9}),
+        (
+            ("There's not so many trusses this time.", "Three, that I can see."),
+            {"count_heads": 3},
+        ),
+        (("I sowed all twenty seeds.", "Three came."), {"count_seeds_sown": 20}),
+        (("It had two heads last week, it's got five this week.",), {"count_heads": 5}),
+        (("The judges want six open heads.",), {}),
+        (("I sowed two pods.",), {}),
+    ],
+)
+def test_counts_over_sentences(utterances: tuple[str, ...], expected: dict[str, int]) -> None:
+    told = {o.trait: o.value for o in observed(*utterances) if o.trait.startswith("count_")}
+    assert expected.items() <= told.items()
+    assert 23 not in told.values()

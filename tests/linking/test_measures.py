@@ -231,3 +231,23 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
 def test_no_figure_of_this_plant(said: str) -> None:
     lengths = ("bloom_diameter", "plant_height", "plant_spread")
     assert [o for o in observed(said) if o.trait in lengths] == []
+
+
+@pytest.mark.parametrize(
+    ("utterances", "trait", "expected"),
+    [
+        (
+            ("It was fifteen centimetres when I potted it.", "It's twenty-eight now."),
+            "plant_height",
+            [280],
+        ),
+        (("I'd said four centimetres.", "I was wrong, it's nearer five."), "bloom_diameter", [50]),
+        (("How wide are we?", "Fifty centimetres."), "plant_spread", [500]),
+        (("The vent's stuck.", "It only opens two inches."), "bloom_diameter", []),
+        (("I put four canes round it.", "Each is sixty centimetres."), "plant_height", []),
+    ],
+)
+def test_sizes_over_sentences(
+    utterances: tuple[str, ...], trait: str, expected: list[float]
+) -> None:
+    assert values(trait, *utterances) == expected
