@@ -7,7 +7,7 @@ alone crosses still to be made ("I'll put A on B next year").
 from collections.abc import Iterator
 
 from diary.linking.operands import Operand, after, before
-from diary.linking.origin import PLANS, asserted, known, parent
+from diary.linking.origin import PLANS, asserted, known, parent, planned
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -48,10 +48,7 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         between = texts[first.start - 1 : first.start] == ("between",) and not (
             _only_places(texts, first, second)
         )
-        led = first.start in leads or any(
-            texts[i] in ("crossed", "cross", "put", "parents", "breeding", "used")
-            for i in range(max(0, first.start - 4), first.start)
-        )
+        led = first.start in leads or _led(mentions, first.start)
         turned = join.start in backwards and bool(
             {"on", "onto", "over"} & set(texts[join.start : join.end])
         )
@@ -83,6 +80,51 @@ def _only_places(texts: tuple[str, ...], first: Operand, second: Operand) -> boo
     """ "between 23-10 and 23-12 on the shelf": two numbers, and nothing said of a cross."""
     numbers = all(o.ref is not None and o.ref.is_number for o in (first, second))
     return numbers and not _CROSSING & set(texts[max(0, first.start - 6) : first.start])
+
+
+def _led(mentions: Mentions, at: int) -> bool:
+    """ "I pollinated A with B", "by crossing A with B": a verb of crossing a little before."""
+    texts, classes = mentions.talk.texts, mentions.vocabulary.classes
+    said = set(texts[max(0, at - 4) : at])
+    return bool(said & (_LEADING | classes["crossed"] | classes["crossing"]))
+
+
+_LEADING = frozenset({"cross", "put", "parents", "breeding", "used"})
+
+
+def carried_over(mentions: Mentions) -> Iterator[Statement]:
+    """ "I took A's pollen and put it on B", "the pollen of A went over to B": B bore the seed.
+
+    Not "I took A's pollen and put it in the fridge", and not a cross still to be made.
+    """
+    texts = mentions.talk.texts
+    for ref in mentions.refs:
+        i = ref.end
+        while i < len(texts) and texts[i] in ("'s", "pollen"):
+            i += 1
+        of_it = {"pollen"} & set(texts[max(0, ref.start - 3) : ref.start] + texts[ref.end : i])
+        if ref.cut is not None or not of_it:
+            continue
+        over = i
+        while over < len(texts) and over - i < _CARRIED and texts[over] in _CARRYING:
+            over += 1
+        second = after(mentions, over)
+        if over == i or second is None or not known(second) or second.start == ref.start:
+            continue
+        if texts[over - 1] not in ("on", "onto", "to", "over", "across"):
+            continue
+        if planned(mentions, ref.start) or not asserted(mentions, ref.start, second.end):
+            continue
+        first = Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+        yield parent("pollen_parent", first, "pollen carried over", 0.93)
+        yield parent("seed_parent", second, "pollen carried over", 0.93)
+
+
+_CARRIED = 7
+_CARRYING = frozenset(
+    "and then i we put it that over across on onto to dabbed brushed dusted carried took taken "
+    "went walked ran popped rubbed some a bit the straight back used with was".split()
+)
 
 
 def _parents_named(texts: tuple[str, ...], at: int) -> bool:

@@ -6,8 +6,11 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 
 import re
 
+from diary.linking.crosses_to_make import crosses_to_make
 from diary.linking.decided_of import is_of_the_plant
 from diary.linking.intended import find_intended
+from diary.linking.overturned import overturned
+from diary.linking.padding import padded
 from diary.linking.statement import Statement
 from diary.linking.undecided import confirmed, does_not_hold, under_condition
 from diary.reading.mentions import Mentions
@@ -28,6 +31,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     """All decisions of the talk in order, one of a kind at one place."""
     vocabulary, talk = mentions.vocabulary, mentions.talk
     found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
+    found += padded(mentions, vocabulary.decisions, vocabulary.decisions_never, found)
     found += [f for f in mentions.phrases(vocabulary.decisions_last) if _is_whole(mentions, f)]
     found = [f for f in found if not _runs_into_verb(mentions, f)]
     kept: list[Statement] = []
@@ -40,11 +44,14 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if Habit.DENIAL in habits and not own and _denied(mentions, f.start, f.end):
-            continue
         if habits & {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HISTORY}:
             continue
         if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
+            continue
+        if Habit.DENIAL in habits and not own and _denied(mentions, f.start, f.end):
+            if (other := overturned(mentions, f)) is not None:
+                taken |= set(range(f.start, f.end))
+                kept.append(other)
             continue
         low = talk.sentence(f.start)[0]
         lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
@@ -64,7 +71,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 firm=firm,
             )
         )
-    kept += _crosses_to_make(mentions, taken)
+    kept += crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
     kept += _once_more(mentions)
     kept += find_intended(mentions, kept)
@@ -82,9 +89,11 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
     talk = mentions.talk
     low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
     after = talk.texts[found.end : found.end + 1]
-    ends = found.end == high or (after and after[0] in _TAILS)
+    padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
+    ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
     named = mentions.colours_in(found.start - 1, found.start)
-    return bool(ends) and not named and set(talk.texts[low : found.start]) <= _LEADS
+    led = all(i in padding or talk.texts[i] in _LEADS for i in range(low, found.start))
+    return bool(ends) and not named and led
 
 
 def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
@@ -103,73 +112,8 @@ _TAILS = frozenset(
     "tonight".split()
 )
 _SOON = frozenset(
-    {
-        "'ll",
-        "will",
-        "going",
-        "shall",
-        "be",
-        "want",
-        "today",
-        "tonight",
-        "tomorrow",
-        "next",
-        "afternoon",
-        "spring",
-        "summer",
-    }
+    "'ll will going shall be want today tonight tomorrow next afternoon spring summer".split()
 )
-_PUTTING = frozenset(
-    "put cross putting try crossing use using dab dabbing trying pop popping have having".split()
-)
-_A_DAB_OF = frozenset("a bit dab touch drop little some more of the pollen from".split())
-_ITSELF = frozenset({"it", "her", "him", "this", "that", "them", "you"})
-
-
-def _crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
-    """ "I'll put Copper Lantern on her this afternoon", "I'll cross Tin Whistle on to it"."""
-    talk, found = mentions.talk, []
-    for ref in mentions.refs:
-        verb = ref.start - 1
-        while verb > 0 and talk.texts[verb] in _A_DAB_OF:
-            verb -= 1
-        if ref.cut is not None or talk.texts[verb] not in _PUTTING:
-            continue
-        i = ref.end
-        while i < len(talk.texts) and talk.texts[i] in (
-            "on",
-            "to",
-            "onto",
-            "over",
-            "with",
-            "'s",
-            "pollen",
-        ):
-            i += 1
-        low, high = talk.sentence(ref.start)
-        soon = _SOON & set(talk.texts[max(low, verb - 5) : min(high, i + 5)])
-        if (
-            i == ref.end
-            or i >= len(talk.texts)
-            or talk.texts[i] not in _ITSELF
-            or not soon
-            or taken & {verb}
-        ):
-            continue
-        habits = mentions.scopes.habits(verb, i)
-        if habits & {Habit.WISH, Habit.HISTORY, Habit.QUESTION, Habit.DENIAL}:
-            continue
-        found.append(
-            Statement(
-                trait="decision",
-                value="breed",
-                start=verb,
-                end=i + 1,
-                rule="a cross to be made on it",
-                score=0.88,
-            )
-        )
-    return found
 
 
 # What is said of keeping, discarding and showing is said of much else too (measured).

@@ -12,7 +12,8 @@ from diary.reading.scope import Habit
 
 _UNSAID = {Habit.WISH, Habit.QUESTION, Habit.NOT_RECALLED, Habit.DENIAL, Habit.HYPOTHETICAL}
 PLANS = frozenset(
-    {"going", "want", "love", "will", "might", "could", "should", "'ll", "would", "plan", "hope"}
+    "going want love will might could should 'll would plan hope like shall must tomorrow "
+    "fancy idea".split()
 )
 _NEAR_DENIAL = 3
 

@@ -7,7 +7,7 @@ of A".
 Leaves alone what cannot be remembered, wishes, questions and crosses still to be made.
 """
 
-from diary.linking.crosses import pairs, sired
+from diary.linking.crosses import carried_over, pairs, sired
 from diary.linking.operands import Operand
 from diary.linking.origin import parent
 from diary.linking.pollinated import by_bees, open_pollinated, selfed, sports
@@ -17,6 +17,7 @@ from diary.reading.mentions import Mentions
 
 _RULES = (
     pairs,
+    carried_over,
     sired,
     appositions,
     after_cues,

@@ -10,13 +10,18 @@ from diary.reading.mentions import Mentions
 
 _FROM = frozenset({"of", "off", "from", "on"})
 _SO = frozenset({"so", "that", "is", "'s", "it", "this", "of", "off", "from", "on", "just", "old"})
+# "I selfed A", "by selfing A": the plant is what the verb is done to.
+_SELFING = frozenset({"selfed", "selfing"})
+_SELFERS = frozenset({"i", "we", "by", "and", "just", "simply", "only"})
 _BEES_WITHIN = 10
+# "A left to the bees", "leaving A for the bees"
+_LEFT_TO = frozenset({"the", "to", "for", "left", "was", "up", "entirely", "all"})
 
 
 def _named_after(mentions: Mentions, at: int) -> Operand | None:
     """ "selfed, off Biscuit Parade", "a selfing of A", "Selfed, so A": the plant right after."""
     texts = mentions.talk.texts
-    if texts[at - 1] in _FROM:
+    if texts[at - 1] in _FROM or (texts[at - 1] in _SELFING and texts[at - 2] in _SELFERS):
         return after(mentions, at)
     i = at + 1 if texts[at : at + 1] in (("seed",), ("seedling",), ("seedlings",)) else at
     if i < len(texts) and texts[i] in _FROM:
@@ -80,7 +85,10 @@ def by_bees(mentions: Mentions) -> Iterator[Statement]:
     for at, text in enumerate(talk.texts):
         if text not in bees or mentions.masked[at] or not _not_visiting(mentions, at):
             continue
-        seed = before(mentions, at - 1 if talk.texts[at - 1] == "the" else at)
+        left = at
+        while left > 0 and at - left < 4 and talk.texts[left - 1] in _LEFT_TO:
+            left -= 1
+        seed = before(mentions, left)
         low, high = _near(mentions, at)
         worked = any(cue.end <= high for cue in mentions.cue("bee_work", low, high))
         if not worked and seed is None:
@@ -117,11 +125,26 @@ def sports(mentions: Mentions) -> Iterator[Statement]:
                 operand = _branch_of(mentions, cue.start)
         else:
             operand = after(mentions, cue.end, unknown=True) or _branch_of(mentions, cue.start)
+        if operand is None:
+            operand = _found_on(mentions, cue.end)
         if operand is not None and known(operand) and asserted(mentions, cue.start, cue.end):
             yield replace(
                 parent("sport_of", operand, "a sport of a plant", 0.95),
                 start=min(cue.start, operand.start),
             )
+
+
+def _found_on(mentions: Mentions, at: int) -> Operand | None:
+    """ "a sport that turned up on A": the plant a little later in the sentence."""
+    talk = mentions.talk
+    stop = min(talk.sentence(max(at - 1, 0))[1], at + _FOUND_WITHIN)
+    for ref in mentions.refs_in(at, stop):
+        if ref.cut is None and talk.texts[ref.start - 1] in _FROM:
+            return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+    return None
+
+
+_FOUND_WITHIN = 8
 
 
 def _branch_of(mentions: Mentions, at: int) -> Operand | None:

@@ -6,6 +6,7 @@ A's own parents, and roles in crosses to come.
 
 from collections.abc import Iterator
 
+from diary.linking.crosses_to_make import made_just_now
 from diary.linking.operands import Operand, after, before
 from diary.linking.origin import asserted, known, parent, planned, role_cues
 from diary.linking.statement import Statement
@@ -15,6 +16,7 @@ from diary.reading.tokens import COMMA, QUERY, STOP
 
 _ROLES = (("seed_parent", "mother"), ("pollen_parent", "father"))
 _TOLD = frozenset({"is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set"})
+_CLEFT = frozenset({"that", "who", "which", "as"})  # "it was A that gave the pollen"
 _SOURCE = frozenset({"off", "from", "of", "on", "out"})
 _CORRECTED_WITHIN = 10
 _SAYS = (("is",), ("was",), ("'s",), ("were",))
@@ -25,7 +27,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
     texts = mentions.talk.texts
     for trait in ("seed_parent", "pollen_parent"):
         for cue in role_cues(mentions, f"{trait} after"):
-            operand = before(mentions, cue.start)
+            who = texts[cue.start - 1] in _CLEFT and texts[cue.start] in _TOLD
+            operand = before(mentions, cue.start - who)
             if (
                 operand is None
                 or not known(operand)
@@ -61,6 +64,7 @@ def _asked(texts: tuple[str, ...], at: int) -> bool:
     return len(before) == 2 and before[1] in ("was", "were") and before[0] not in _IT | {"which"}
 
 
+_SIDES = frozenset({"seed", "pollen", "pod", "parent", "side"})
 _CHILD_LEADS = tuple((word,) for word in ("of", "is", "'s", "was", "another", "a", "from"))
 
 
@@ -77,11 +81,11 @@ def appositions(mentions: Mentions) -> Iterator[Statement]:
                 continue
             start, stop = talk.clause(ref.end)
             said = talk.texts[start:stop]
-            if start != ref.end or not said or said[-1] not in words | {"parent"}:
+            if start != ref.end or not said or said[-1] not in words | _SIDES:
                 continue
-            if not set(said) <= words | {"the", "seed", "pollen", "pod", "parent"}:
+            if not set(said) <= words | {"the", "for", "on", "as"} | _SIDES:
                 continue
-            if ("parent" in said) and ("pollen" in said) != (trait == "pollen_parent"):
+            if _SIDES & set(said) and ("pollen" in said) != (trait == "pollen_parent"):
                 continue
             if _role_first(mentions, talk.sentence(ref.start)[0], ref.start):
                 continue
@@ -131,9 +135,11 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
             if denied is not None and (said := _said_instead(mentions, denied)) is not None:
                 yield parent(trait, said, "a parent put right", 0.9)
             continue
-        if operand is None or not known(operand):
+        if operand is None or not known(operand) or _in_doubt(mentions, operand):
             continue
         if not asserted(mentions, cue.start, operand.end) or _given_away(mentions, cue):
+            continue
+        if _plant_owned(mentions, cue):
             continue
         if operand.ref is None and texts[cue.start - 1 : cue.start] in (
             ("no",),
@@ -187,6 +193,28 @@ def _of_another(mentions: Mentions, cue: Found) -> bool:
     return owner is not None and not owner.is_number
 
 
+def _in_doubt(mentions: Mentions, operand: Operand) -> bool:
+    """ "the father's A or it's B", "I thought it was A but it isn't": no parent is told."""
+    texts = mentions.talk.texts
+    later = texts[operand.end : operand.end + 4]
+    if later[:1] == ("but",) and later[2:3] in (("is",), ("was",)) and later[3:] == ("not",):
+        return True
+    return later[:1] == ("or",) and bool(mentions.refs_in(operand.end, operand.end + _OR_WITHIN))
+
+
+_OR_WITHIN = 6
+
+
+def _plant_owned(mentions: Mentions, cue: Found) -> bool:
+    """ "I had a plant of A go down with that": another plant, and no seed of it."""
+    texts = mentions.talk.texts
+    owned = texts[max(0, cue.start - 3) : cue.start]
+    return texts[cue.start] in ("plant", "one") and bool(_OWNED & set(owned))
+
+
+_OWNED = frozenset({"had", "bought", "lost", "got", "have", "'ve", "kept", "saw"})
+
+
 def _given_away(mentions: Mentions, cue: Found) -> bool:
     """ "I gave the seed of A away": seed of another plant, that went elsewhere."""
     low, high = mentions.talk.clause(cue.start)
@@ -234,6 +262,8 @@ def put_on_it(mentions: Mentions) -> Iterator[Statement]:
         if not onto or talk.texts[to : to + 1] == () or talk.texts[to] not in _UPON:
             continue
         if planned(mentions, ref.start) or not asserted(mentions, ref.start, to):
+            continue
+        if made_just_now(mentions, ref.start, to):
             continue
         operand = Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
         yield parent("pollen_parent", operand, "a plant put on this one", 0.93)
