@@ -7,6 +7,7 @@ told in the same words as decisions about the plant.
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
+from diary.reading.tokens import QUERY, STOP
 
 _POINTERS = frozenset(
     {"that", "this", "those", "these", "the", "it", "her", "his", "its", "your", "my", "our"}
@@ -25,6 +26,8 @@ def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
         (found.label != "name" and thing_after(mentions, found))
         or (found.label in _OF_THINGS_TOO and thing_before(mentions, found))
         or kin_after(mentions, found)
+        or noun_before(mentions, found)
+        or (found.label in _OF_THINGS_TOO and thing_lately(mentions, found))
         or tally(mentions, found)
     )
 
@@ -73,6 +76,10 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
     low = max(talk.clause(found.start)[0], found.start - _SUBJECT_REACH)
     for i in range(found.start - 1, low - 1, -1):
         text = talk.texts[i]
+        if text in _PRONOUNS and i > low and talk.texts[i - 1] in _BESIDE:
+            if _NEIGHBOURS & set(talk.texts[max(0, i - 4) : i]):
+                return True
+            continue  # "the pot behind it goes"
         if text in _PRONOUNS:
             return False
         if mentions.masked[i]:
@@ -84,6 +91,44 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
         ):
             return False
     return False
+
+
+def noun_before(mentions: Mentions, found: Found) -> bool:
+    """ "the zonals can wait until May", "the begonias will go out"; not "the plant can wait"."""
+    texts = mentions.talk.texts
+    at = found.start - 1
+    if _PRONOUNS & set(texts[found.start : found.start + 1]) or at < 1:
+        return False
+    while at > 0 and found.start - at <= _SUBJECT_REACH and texts[at] in _MODALS:
+        at -= 1
+    if at == found.start - 1 or at < 1 or texts[at] in _FUNCTION | _PRONOUNS | _POINTERS:
+        return False
+    if mentions.masked[at] or mentions.vocabulary.plant_nouns.at(texts, at):
+        return False
+    return texts[at - 1] in ("the", "my", "our", "those", "these", "your")
+
+
+def thing_lately(mentions: Mentions, found: Found) -> bool:
+    """ "this label's had it, I'll chuck that": what it is was told in the clause before."""
+    talk = mentions.talk
+    if found.start < 2 or not _THE_THING & set(talk.texts[found.start : found.end + 1]):
+        return False
+    low = talk.clause(found.start)[0]
+    if low == 0 or found.start - low > _SUBJECT_REACH or talk.tokens[low - 1].mark in (STOP, QUERY):
+        return False
+    before = talk.clause(low - 1)[0]
+    for i in range(before, min(before + 4, low)):
+        thing = mentions.vocabulary.decision_things.at(talk.texts, i)
+        if thing and i and talk.texts[i - 1] in ("this", "that", "the", "my") and i - before <= 3:
+            return talk.texts[thing.end : thing.end + 1] in _VERB_AFTER
+    return False
+
+
+_THE_THING = frozenset({"it", "that", "this", "them", "those", "one"})
+_BESIDE = frozenset({"to", "beside", "behind", "below", "above", "before", "after", "by", "of"})
+_NEIGHBOURS = frozenset({"one", "ones", "plant", "seedling"})
+_MODALS = frozenset("can will 'll must shall should may could have has to just all both".split())
+_VERB_AFTER = tuple((v,) for v in "'s is has was 've wants needs are".split())
 
 
 def kin_after(mentions: Mentions, found: Found) -> bool:

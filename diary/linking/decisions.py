@@ -9,7 +9,7 @@ import re
 from diary.linking.crosses_to_make import crosses_to_make
 from diary.linking.decided_of import is_of_the_plant
 from diary.linking.intended import find_intended
-from diary.linking.overturned import overturned
+from diary.linking.overturned import denied_by, overturned, put_off
 from diary.linking.padding import padded
 from diary.linking.statement import Statement
 from diary.linking.undecided import confirmed, does_not_hold, under_condition
@@ -48,7 +48,9 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
             continue
         if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
             continue
-        if Habit.DENIAL in habits and not own and _denied(mentions, f.start, f.end):
+        if put_off(mentions, f):
+            continue
+        if not own and denied_by(mentions, f) is not None:
             if (other := overturned(mentions, f)) is not None:
                 taken |= set(range(f.start, f.end))
                 kept.append(other)
@@ -125,14 +127,6 @@ def _score(decision: str, words: int) -> float:
     if decision in _OFTEN_MEANT_OTHERWISE:
         return 0.82
     return 0.9 if words > 1 else 0.84
-
-
-def _denied(mentions: Mentions, start: int, end: int) -> bool:
-    """Whether the denial is of the decision and not of something beside it."""
-    scopes = [s for s in mentions.scopes.by_token[start] if s.habit is Habit.DENIAL]
-    if not scopes:
-        return False
-    return all(start - s.cue <= 8 for s in scopes)
 
 
 def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:

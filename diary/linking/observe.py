@@ -28,7 +28,8 @@ _SELF_SCOPED = frozenset(
     }
 )
 _OF_THE_CROSS = frozenset(
-    "similar_to seed_parent pollen_parent sport_of count_seeds_sown count_germinated".split()
+    "similar_to seed_parent pollen_parent pollination sport_of count_seeds_sown "
+    "count_germinated".split()
 )
 _PAST_TOO = frozenset({"first_flower", "early", "late", "long"})
 

@@ -110,6 +110,8 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
         and talk.sentence(ref.start)[0] == i
     ):
         return ref.start
+    if talk.texts[ref.end : ref.end + 2] == ("'s", "pollen"):
+        return None  # "Tin Whistle's pollen goes on it tonight"
     if rest and rest[0] in _VERBS:
         return ref.start
     return None

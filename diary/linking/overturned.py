@@ -10,14 +10,46 @@ from diary.reading.phrases import Found
 from diary.reading.scope import Habit
 
 _OTHER_WAY = {"discard": "keep", "keep": "discard"}
-_CUE_REACH, _LATER_REACH = 6, 6
+_CUE_REACH, _LATER_REACH, _DENIAL_REACH, _DOUBT_REACH = 7, 6, 8, 8
+_THINKS = frozenset({"think", "believe", "reckon", "suppose", "see", "fancy", "imagine", "intend"})
+_WHO = frozenset("i we it she he this that they me us myself it's to i'd".split())
+_TURNED = frozenset({"but", "so", "because", "and"})
 # "not binning it yet", "don't bin it till June": put off, and not decided.
 _PUT_OFF = frozenset("yet till until before unless just when if because for while today".split())
 # "nobody's to throw it", "why not bin it", "should I not keep it".
 _NO_ONES = frozenset("why should could did do does had if might may know sure think".split())
-_OWN = frozenset({"i", "we", "not", "no", "never", "cannot"})
-_SAYS_KEEP = frozenset({"keeping", "keeper", "keepers", "retaining", "keep", "retain", "kept"})
+_OWN = frozenset({"not", "no", "never", "cannot"})
+_LED = frozenset("no so and but well nope nah oh then definitely be do".split())
+_SAYS_KEEP = frozenset(
+    {"room", "keeping", "keeper", "keepers", "retaining", "keep", "retain", "kept"}
+)
 _KEEPS_TO_COME = frozenset({"'ll", "will", "shall", "going", "need", "cannot", "can", "a"})
+
+
+def denied_by(mentions: Mentions, found: Found) -> int | None:
+    """Where the denial of a decision begins: "not a keeper", "I don't think I'll bin it"."""
+    doubt = _doubted(mentions, found)
+    cues = [
+        scope.cue
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+        if scope.habit is Habit.DENIAL and found.start - scope.cue <= _DENIAL_REACH
+    ]
+    return doubt if doubt is not None else max(cues, default=None)
+
+
+def _doubted(mentions: Mentions, found: Found) -> int | None:
+    """ "I don't think I'll be keeping it", "can't see me showing that"; not "can't see why"."""
+    texts = mentions.talk.texts
+    low = max(mentions.talk.sentence(found.start)[0], found.start - _DOUBT_REACH)
+    if not mentions.talk.punctuated:
+        low = max(0, found.start - _DOUBT_REACH)
+    for i in range(found.start - 2, low - 1, -1):
+        if texts[i] in _TURNED:
+            return None
+        if texts[i] in _THINKS and texts[i - 1 : i] == ("not",) and texts[i + 1] in _WHO:
+            return i - 1
+    return None
 
 
 def overturned(mentions: Mentions, found: Found) -> Statement | None:
@@ -26,9 +58,8 @@ def overturned(mentions: Mentions, found: Found) -> Statement | None:
     if value is None or not _is_a_deed(mentions, found):
         return None
     talk = mentions.talk
-    cues = [s.cue for s in mentions.scopes.by_token[found.start] if s.habit is Habit.DENIAL]
-    cue = max(cues, default=-1)
-    if cue < 0 or found.start - cue > _CUE_REACH:
+    cue = denied_by(mentions, found)
+    if cue is None or found.start - cue > _CUE_REACH:
         return None
     low = max(talk.clause(cue)[0], cue - 3)
     lead = set(talk.texts[low:cue])
@@ -48,12 +79,21 @@ def overturned(mentions: Mentions, found: Found) -> Statement | None:
     )
 
 
+def put_off(mentions: Mentions, found: Found) -> bool:
+    """ "not binning it yet", "not for the bin just yet": nothing is decided."""
+    if found.label != "keep" or not _OWN & set(mentions.talk.texts[found.start : found.end]):
+        return False
+    return bool({"yet", "today"} & set(mentions.talk.texts[found.end : found.end + 2]))
+
+
 def _is_a_deed(mentions: Mentions, found: Found) -> bool:
     words = mentions.talk.texts[found.start : found.end]
     if found.label == "keep":
         return bool(_SAYS_KEEP & set(words))
     classes = mentions.vocabulary.classes
-    return bool(set(words) & (classes["cast_out"] | classes["was_cast"] | {"lose", "rid", "shot"}))
+    return len(words) > 1 and bool(
+        set(words) & (classes["cast_out"] | classes["was_cast"] | {"lose", "rid", "shot"})
+    )
 
 
 def _first_person(mentions: Mentions, cue: int) -> bool:
@@ -61,7 +101,7 @@ def _first_person(mentions: Mentions, cue: int) -> bool:
     talk = mentions.talk
     low = talk.clause(cue)[0]
     before = talk.texts[low:cue]
-    return not before or bool({"i", "we", "be", "getting"} & set(before)) or len(before) <= 1
+    return bool({"i", "we", "me"} & set(before)) or set(before) <= _LED
 
 
 def _never_kept(mentions: Mentions, low: int, found: Found) -> bool:

@@ -25,7 +25,11 @@ def padded(
     """
     talk = mentions.talk
     at = _without_padding(mentions)
-    texts = tuple(talk.texts[i] for i in at)
+    again = _named_again(mentions)
+    shown = {i for start, end in again.items() for i in range(start, end)}
+    inside = {i for start, end in again.items() for i in range(start + 1, end)}
+    at = [i for i in at if i not in inside]
+    texts = tuple("it" if i in again else talk.texts[i] for i in at)
     marks = [_mark_after(mentions, at, n) for n in range(len(at))]
     known = {(f.start, f.label): f.end for f in plain}
     exceptions = [f for f in never.find(texts) if f.end - f.start > 1]
@@ -35,20 +39,38 @@ def padded(
     found = []
     for f in book.find(texts):
         start, end = at[f.start], at[f.end - 1] + 1
-        inside = marks[f.start : f.end - 1]
-        if end - start == f.end - f.start or known.get((start, f.label), start) >= end:
+        end = again.get(end - 1, end)
+        over = marks[f.start : f.end - 1]
+        stretched = end - start > f.end - f.start or bool(shown & set(range(start, end)))
+        if not stretched or known.get((start, f.label), start) >= end:
             continue
         if (
-            STOP in inside
-            or QUERY in inside
+            STOP in over
+            or QUERY in over
             or set(range(f.start, f.end)) <= barred.get(f.label, set())
         ):
             continue
-        if COMMA in inside and f.end - f.start > _LONGEST_OVER_COMMA:
+        if COMMA in over and f.end - f.start > _LONGEST_OVER_COMMA:
             continue
-        if not any(mentions.masked[start:end]):
+        if not any(mentions.masked[i] and i not in shown for i in range(start, end)):
             found.append(Found(start, end, f.label))
     return found
+
+
+def _named_again(mentions: Mentions) -> dict[int, int]:
+    """ "So I'm binning 17.8", said of 17.8: the first and last word of its number said again.
+
+    Such a number is a pronoun. Another plant's number is not.
+    """
+    again: dict[int, int] = {}
+    last = ""
+    for ref in mentions.refs:
+        if not ref.is_number or ref.cut is not None:
+            continue
+        if ref.title == last:
+            again[ref.start] = ref.end
+        last = ref.title
+    return again
 
 
 def _without_padding(mentions: Mentions) -> list[int]:

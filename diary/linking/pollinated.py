@@ -46,7 +46,7 @@ def selfed(mentions: Mentions) -> Iterator[Statement]:
             mentions, cue.start, cue.end
         ):
             continue
-        if planned(mentions, cue.start):
+        if planned(mentions, cue.start) or _being_done(mentions, cue.start, cue.end):
             continue
         text = mentions.talk.texts[cue.start]
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
@@ -62,6 +62,19 @@ def selfed(mentions: Mentions) -> Iterator[Statement]:
             rule="a plant that was selfed",
             score=0.95 if operand else 0.8,
         )
+
+
+def _being_done(mentions: Mentions, start: int, end: int) -> bool:
+    """ "I'm selfing her now", "that's her own pollen on the brush": a seed still to come."""
+    talk = mentions.talk
+    if {"'m", "am", "be"} & set(talk.texts[max(0, start - 3) : start]):
+        return True
+    low, high = talk.sentence(start)
+    low, high = max(low, start - _BEES_WITHIN), min(high, end + _BEES_WITHIN)
+    return "pollen" in talk.texts[start:end] and bool(_NOW & set(talk.texts[low:high]))
+
+
+_NOW = frozenset({"now", "brush", "today", "tonight", "minute", "tomorrow"})
 
 
 def open_pollinated(mentions: Mentions) -> Iterator[Statement]:

@@ -29,6 +29,10 @@ def does_not_hold(mentions: Mentions, found: Found) -> bool:
         or folly(mentions, found)
         or (counterfactual(mentions, found) and not confirmed(mentions, found))
         or long_done(mentions, found)
+        or habitual(mentions, found)
+        or not_such_a_one(mentions, found)
+        or lesser(mentions, found)
+        or (found.label == "breed" and put_before(mentions, found))
         or somebody_elses(mentions, found)
     )
 
@@ -98,6 +102,61 @@ def under_condition(mentions: Mentions, found: Found) -> bool:
         and not _TURNED & set(talk.texts[cue.start : found.start])
         for cue in mentions.cue("hypothetical", low, found.start)
     )
+
+
+def habitual(mentions: Mentions, found: Found) -> bool:
+    """ "I throw out half of them every year"; not "thrips, as always, so bin it"."""
+    talk = mentions.talk
+    low = max(talk.clause(found.start)[0], found.start - _HABIT_REACH)
+    high = min(talk.clause(found.end - 1)[1] + 1, found.end + _HABIT_REACH)
+    cues = mentions.cue("habitual", low, high)
+    if all(_SETS_APART & set(talk.texts[c.end : found.start]) for c in cues):
+        return False
+    return not _INTENDED & set(talk.texts[max(low, found.start - 4) : found.end])
+
+
+def not_such_a_one(mentions: Mentions, found: Found) -> bool:
+    """ "it's not one I would breed from", "not a plant I'd show"; not "one I'd keep"."""
+    texts = mentions.talk.texts
+    at = found.start - 1
+    while at > 0 and found.start - at < _SUCH_REACH and texts[at] in _SAID_OF_SUCH:
+        at -= 1
+    such = {"one", "plant", "thing", "something", "anything", "seedling", "flower"}
+    return at > 1 and texts[at] in such and bool(_DENIES & set(texts[max(0, at - 2) : at]))
+
+
+def lesser(mentions: Mentions, found: Found) -> bool:
+    """ "it needs a drink more than it needs a bigger pot", "rather than bin it"."""
+    texts = mentions.talk.texts
+    lead = texts[max(mentions.talk.sentence(found.start)[0], found.start - 6) : found.start]
+    return ("than" in lead and bool({"more", "rather", "sooner", "better"} & set(lead))) or (
+        lead[-2:] == ("instead", "of")
+    )
+
+
+def put_before(mentions: Mentions, found: Found) -> bool:
+    """ "I put the pollen of A on B", "I took A's pollen and put it on B": a cross of old.
+
+    Not "I put its own pollen on it last week", "I put it on B", "I'll put the pollen of A on B".
+    """
+    talk = mentions.talk
+    if talk.texts[found.start] != "put" or talk.texts[found.start - 1] not in _TELLS:
+        return False
+    low = max(talk.sentence(found.start)[0], found.start - _HABIT_REACH)
+    whose = [
+        r for r in mentions.refs_in(low, found.start) if "pollen" in talk.texts[r.end : r.end + 2]
+    ]
+    given = talk.texts[found.end - 1] == "pollen" and mentions.refs_in(found.end, found.end + 3)
+    return bool(whose or given) and not _TO_COME & set(talk.texts[low : found.start])
+
+
+_TELLS = frozenset({"i", "we", "and", "then"})
+_TO_COME = frozenset("'ll will going must gonna shall to can let should take please".split())
+_SETS_APART = frozenset({"so", "and", "but", "do", "does", "did"})
+_HABIT_REACH, _SUCH_REACH = 8, 6
+_INTENDED = frozenset("'ll will going must gonna shall this 'm".split())
+_SAID_OF_SUCH = frozenset("that which i we you 'd would 'll will want to be 'm care should".split())
+_DENIES = frozenset({"not", "no", "never", "hardly", "nothing"})
 
 
 def long_done(mentions: Mentions, found: Found) -> bool:

@@ -23,6 +23,9 @@ def test_of_the_plant(said: str, decision: str) -> None:
 @pytest.mark.parametrize(
     "said",
     [
+        "The zonals can wait until the spring.",
+        "This label's had it, I'll chuck that.",
+        "The one next to it is going on the heap.",
         "Bin that broken label.",
         "Watch that hose.",
         "That fan has earned its place on the bench in August.",

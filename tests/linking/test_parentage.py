@@ -102,3 +102,38 @@ def test_a_sport_has_no_second_parent() -> None:
 )
 def test_no_parents_told(said: str) -> None:
     assert parents(said) == {}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "It's from Fenmarsh Lad, and it was Copper Lantern that gave the pollen.",
+        "I pollinated Fenmarsh Lad with Copper Lantern.",
+        "I took Copper Lantern's pollen and put it on Fenmarsh Lad.",
+        "Parents: Fenmarsh Lad, seed. Copper Lantern, pollen.",
+        "Fenmarsh Lad was her mother and Copper Lantern was her father.",
+        "Fenmarsh Lad carried the pod and Copper Lantern obliged with the pollen.",
+    ],
+)
+def test_who_gave_what(said: str) -> None:
+    assert parents(said) == CROSS
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("I selfed Hobnail to get it.", {"seed_parent": "Hobnail", "pollination": "selfed"}),
+        (
+            "I got it by leaving Hobnail to the bees.",
+            {"seed_parent": "Hobnail", "pollination": "open"},
+        ),
+        ("It's a sport that turned up on Hobnail.", {"sport_of": "Hobnail"}),
+        ("The father's Hobnail or it's Tilly Marsh, take your pick.", {}),
+        ("I thought its mother was Hobnail but it isn't.", {}),
+        ("I had a plant of Hobnail go down with that.", {}),
+        ("I'm selfing her here and now, that's her own pollen on the brush.", {}),
+        ("I took Hobnail's pollen and put it in the fridge.", {}),
+    ],
+)
+def test_one_parent_or_none(said: str, told: dict[str, object]) -> None:
+    assert parents(said) == told

@@ -24,6 +24,10 @@ def test_it_holds(said: str, decision: str) -> None:
 @pytest.mark.parametrize(
     "said",
     [
+        "I throw out half of them every year.",
+        "You take cuttings of everything.",
+        "It's not one I would breed from.",
+        "It needs a drink more than it needs a bigger pot.",
         "I was going to throw it out.",
         "I very nearly binned it.",
         "I can't see it making the show bench.",
