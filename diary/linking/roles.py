@@ -16,6 +16,7 @@ from diary.reading.tokens import COMMA, QUERY, STOP
 
 _ROLES = (("seed_parent", "mother"), ("pollen_parent", "father"))
 _TOLD = frozenset({"is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set"})
+_GIVING = _TOLD - {"is", "was", "were", "'s"}  # not "A, which is the father of half of them"
 _CLEFT = frozenset({"that", "who", "which", "as"})  # "it was A that gave the pollen"
 _SOURCE = frozenset({"off", "from", "of", "on", "out"})
 _CORRECTED_WITHIN = 10
@@ -27,7 +28,7 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
     texts = mentions.talk.texts
     for trait in ("seed_parent", "pollen_parent"):
         for cue in role_cues(mentions, f"{trait} after"):
-            who = texts[cue.start - 1] in _CLEFT and texts[cue.start] in _TOLD
+            who = texts[cue.start - 1] in _CLEFT and texts[cue.start] in _GIVING
             operand = before(mentions, cue.start - who)
             if (
                 operand is None
