@@ -48,7 +48,8 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
     if lead.numbered or lead.came_back or ref.explicit:
         return True
     placed = mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
-    if placed is not None and on_record and ref.start in (lead.start, *_told(mentions, leads, ref)):
+    heads = ref.start in (lead.start, *_told(mentions, leads, ref))
+    if placed is not None and on_record and (heads or _only_leads(mentions, lead, ref)):
         return True  # "nineteen beside it is purple"
     told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
     if told and shown_after(mentions, ref):

@@ -34,7 +34,8 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
     talk = mentions.talk
     stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
-    rest = talk.texts[ref.end : min(ref.end + 6, stop)]
+    end = _list_end(mentions, ref)
+    rest = talk.texts[end : min(end + 6, stop)]
     if not rest:
         return False
     if rest[0] in _WHO and len(rest) > 1:
@@ -53,6 +54,19 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     if rest[i] == "went":
         return rest[i + 1 : i + 2] != () and rest[i + 1] in _PLACES_GONE
     return rest[i] in _LOSSES
+
+
+def _list_end(mentions: Mentions, ref: Ref) -> int:
+    """Where a list of numbers ends: "23-05, 06 and 07"."""
+    talk, end = mentions.talk, ref.end
+    while True:
+        joined = talk.texts[end : end + 1] in (("and",), ("or",))
+        other = mentions.ref_at(end + joined)
+        if other is None or not other.is_number:
+            return end
+        if not joined and talk.tokens[end - 1].mark != ",":
+            return end
+        end = other.end
 
 
 _GOVERNING = frozenset(

@@ -109,6 +109,8 @@ def _is_kin(mentions: Mentions, ref: Ref) -> bool:
     """ "twenty-three oh six is its sister, but this is better": another plant is spoken of."""
     rest = mentions.talk.texts[ref.end : ref.end + 3]
     kin = ("sister", "brother", "parent", "mother", "father", "sibling")
+    if rest[:1] == ("'s",) and rest[1:2] in (("pollen",), ("seed",), ("mother",), ("father",)):
+        return True  # "24-11's pollen would improve it"
     return rest[:2] in (("is", "its"), ("'s", "its")) and rest[2:] != () and rest[2] in kin
 
 

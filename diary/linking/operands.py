@@ -7,9 +7,9 @@ from diary.reading.mentions import Mentions, Ref
 _SKIPPED = frozenset(
     "old the my good dear our that um er uh of own lovely another a some little big "
     "those poor wee said mr mrs "
-    "its sister brother was is 's actually just probably again".split()
+    "one mine its sister brother was is 's actually just probably again".split()
 )
-_MOST_SKIPPED = 3
+_MOST_SKIPPED = 4
 _NO_NAME = frozenset(
     "i i'm it and the a an but so is was which this that my our me from with for no not "
     "i'd on in by at or as "

@@ -8,6 +8,7 @@ Leaves alone what cannot be remembered, wishes, questions and crosses still to b
 """
 
 from diary.linking.crosses import carried_over, pairs, sired
+from diary.linking.dusted import dusted_with
 from diary.linking.operands import Operand
 from diary.linking.origin import parent
 from diary.linking.pollinated import by_bees, open_pollinated, selfed, sports
@@ -22,6 +23,7 @@ _RULES = (
     appositions,
     after_cues,
     put_on_it,
+    dusted_with,
     before_cues,
     fragments,
     selfed,

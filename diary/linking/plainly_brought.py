@@ -17,7 +17,12 @@ _WITHIN = 16
 
 def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
     """Whether the sentence itself brings the number in."""
-    return _opened_with(mentions, ref) or _left_over(mentions, ref) or _stands_by(mentions, ref)
+    return (
+        _opened_with(mentions, ref)
+        or _left_over(mentions, ref)
+        or _stands_by(mentions, ref)
+        or _instead(mentions, ref)
+    )
 
 
 def _head(mentions: Mentions, ref: Ref) -> int:
@@ -59,6 +64,19 @@ def _left_over(mentions: Mentions, ref: Ref) -> bool:
     return bool(_LEFT & set(words[who:]))
 
 
+def _instead(mentions: Mentions, ref: Ref) -> bool:
+    """ "Not 24-16, sorry, 24-06.": at the head of a sentence, the number put in its place."""
+    texts, head = mentions.talk.texts, mentions.talk.sentence(ref.start)[0]
+    if texts[head] != "not" or ref.start - head > _WITHIN:
+        return False
+    wrong = mentions.refs_in(head + 1, ref.start)
+    if len(wrong) != 1 or wrong[0].start != head + 1:
+        return False
+    return any(f.end == ref.start for f in mentions.cue("repair", wrong[0].end, ref.start)) or (
+        texts[ref.start - 1] == "but"
+    )
+
+
 _TELLS = frozenset("is 's are has was looks does stands comes had smells flowers came".split())
 _LEADS = frozenset("and then so now here".split())
 
@@ -70,6 +88,8 @@ def _stands_by(mentions: Mentions, ref: Ref) -> bool:
     """
     talk = mentions.talk
     place = mentions.vocabulary.cues["movement"].at(talk.texts, ref.end)
+    if place is not None and talk.texts[ref.end] in _LEADS | {"also", "another"}:
+        return False  # "23-29, and this one is 23-30"
     if place is None or talk.tokens[ref.end - 1].mark in (".", "?"):
         return False
     if talk.texts[place.end : place.end + 1] == () or talk.texts[place.end] not in _TELLS:

@@ -222,10 +222,11 @@ def _given_away(mentions: Mentions, cue: Found) -> bool:
     words = mentions.talk.texts[low:high]
     return bool(_SEED & set(words)) and bool(
         {"gave", "give", "sold", "sent", "swapped"} & set(words)
+        and {"away", "to", "for"} & set(words)
     )
 
 
-_SEED = frozenset({"seed", "seeds", "pod", "pods"})
+_SEED = frozenset({"seed", "seeds", "pod", "pods", "pollen"})
 
 
 def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:

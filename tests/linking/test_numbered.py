@@ -17,6 +17,7 @@ from tests.reading.said import on_record, read
         ("I've been fretting about 24-07.", "24-07"),
         ("Twenty-four, number seven.", "24-07"),
         ("Last new one, 24-07.", "24-07"),
+        ("Not 23-11, sorry, 24-07.", "24-07"),
         ("Shout if you want one. Next to it, 24-07.", "24-07"),
     ],
 )
@@ -82,6 +83,8 @@ def test_the_plant_in_hand_is_no_parent_of_itself(told: str) -> None:
     "passing",
     [
         "I gave 23-11 to my cousin.",
+        "23-11, 40 and 06 all died.",
+        "24-07's pollen would improve it.",
         "Between 23-11 and 22-14 on the shelf.",
         "My telephone number ends in 24-07.",
         "At twenty-two fourteen this evening it was still shut.",

@@ -37,6 +37,11 @@ CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
         "It's by Copper Lantern out of Fenmarsh Lad.",
         "Pollen from Copper Lantern went on to Fenmarsh Lad.",
         "The parents are Fenmarsh Lad and Copper Lantern.",
+        "Fenmarsh Lad, seed; Copper Lantern, pollen.",
+        "I pollinated Fenmarsh Lad with Copper Lantern.",
+        "Fenmarsh Lad is the mother, and I dusted it with Copper Lantern.",
+        "I took Copper Lantern's pollen and put it on Fenmarsh Lad.",
+        "Fenmarsh Lad was his mother and Copper Lantern his father.",
         "I took Fenmarsh Lad and dusted her with Copper Lantern.",
         "Fenmarsh Lad got the pollen, and the father's not Hobnail at all, it's Copper Lantern.",
     ],
@@ -98,6 +103,8 @@ def test_a_sport_has_no_second_parent() -> None:
         "The flower's got the bees queueing for it.",
         "I did wonder was Fenmarsh Lad the father.",
         "I gave the seed of Fenmarsh Lad away.",
+        "I gave the pollen of Fenmarsh Lad to my cousin.",
+        "I dusted it with Copper Lantern this morning.",
     ],
 )
 def test_no_parents_told(said: str) -> None:
