@@ -70,7 +70,7 @@ _LINKS = frozenset(
     "is are 's 're the a an of sort kind type thing very quite really rather its it so and was "
     "nice lovely good big old little more such in on real with all both just too though for proper "
     "terribly remarkably bit lot nobbut only fairly exceptionally surprisingly fairly "
-    "pretty".split()
+    "pretty come comes look looks on".split()
 )
 _COPULAS = frozenset(
     {"is", "are", "'s", "'re", "look", "looks", "and", "gone", "goes", "stay", "stays", "was"}
@@ -147,7 +147,7 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     after = mentions.talk.texts[f.end : f.end + 1]
     if after and after[0] in _BLOCK_SIZE and not mentions.talk.tokens[f.end - 1].mark:
         return False
-    linked = {"is", "are", "'s", "'re", "was"} & set(words)
+    linked = {"is", "are", "'s", "'re", "was", "come", "comes", "look", "looks"} & set(words)
     if not words:  # "I'd call those flowers enormous"
         before = mentions.talk.texts[max(0, noun - 3) : noun]
         return bool({"call", "calling", "find", "found", "consider"} & set(before))

@@ -19,7 +19,8 @@ _SMALL = frozenset(
     "has have having to be been one sort kind real thing much so as on it at i can do did does "
     "ever yet "
     "'s is are there that ghost shadow suspicion vestige earthly solitary serious visible in way "
-    "lot blessed little spot mark speck more and or day week moment hour".split()
+    "lot blessed little spot mark speck more and or day week moment hour "
+    "whatever whatsoever either kind even".split()
 )
 _BAD = frozenset({"wrong", "amiss", "matter", "untoward", "nasty", "ailing", "sinister"})
 _ITS = frozenset(
@@ -43,7 +44,7 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
             continue
         if text in _BAD and not _wrong_with_it(mentions, at):
             continue
-        if text in small and not _on_it(mentions, at):
+        if text in small and not _on_it(mentions, at) and not _not_so_much_as(mentions, at):
             continue
         yield Statement(
             trait="health",
@@ -99,7 +100,10 @@ def _of_a_thing(mentions: Mentions, at: int) -> bool:
     """ "not a mark on the label", "no bugs in the house"."""
     things = mentions.vocabulary.classes["not_plant"]
     stop = min(at + 1 + _AHEAD, mentions.talk.clause(at)[1])
-    return bool(set(mentions.talk.texts[at + 1 : stop]) & things)
+    after = mentions.talk.texts[at + 1 : stop]
+    if not after or after[0] not in _ON | {"from", "off"}:
+        return False
+    return bool(set(after) & things)
 
 
 def _wrong_with_it(mentions: Mentions, at: int) -> bool:
@@ -108,6 +112,20 @@ def _wrong_with_it(mentions: Mentions, at: int) -> bool:
     if talk.tokens[at].mark or at + 1 >= talk.clause(at)[1]:
         return True
     return _on_it(mentions, at)
+
+
+def _not_so_much_as(mentions: Mentions, at: int) -> bool:
+    """ "without so much as a spot", "not a single hole"; not "not a spot"."""
+    talk = mentions.talk
+    if talk.texts[at] not in _DENTS or not (
+        talk.tokens[at].mark or talk.clause(at)[1] == at + 1 or at + 1 == len(talk.texts)
+    ):
+        return False
+    before = talk.texts[max(0, at - 4) : at]
+    return "much" in before or before[-1:] in (("single",), ("solitary",), ("one",))
+
+
+_DENTS = frozenset({"mark", "spot", "speck", "hole", "nibble", "scar", "blemish"})
 
 
 def _on_it(mentions: Mentions, at: int) -> bool:

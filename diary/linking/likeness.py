@@ -107,6 +107,8 @@ def _stands_alone(mentions: Mentions, cue: Found, operand: Operand | None) -> bo
     if operand is not None and talk.texts[operand.end : operand.end + 3] in _FROM_AFAR:
         return True
     words = talk.texts[cue.start : cue.end]
+    if words == ("another",) and operand is not None:
+        return talk.texts[operand.end : operand.end + 2] == ("is", "what")
     if words == ("like",) and talk.clause(cue.start)[0] == cue.start and talk.punctuated:
         return True
     subject = talk.texts[cue.start - 1 : cue.start]

@@ -87,7 +87,9 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
             if scope.habit is not Habit.DENIAL:
                 continue
             inside = s.start <= scope.cue < s.end or _same_denial(mentions, scope.cue, s.start)
-            if s.value == "clean" and (s.start - scope.cue > 2 or _doubly_denied(mentions, s)):
+            if s.value == "clean" and s.start - scope.cue > 2:
+                continue
+            if s.trait not in ("colour", "marking") and _doubly_denied(mentions, s):
                 continue
             if _own_subject(mentions, s) and scope.cue < s.start - 1:
                 continue
@@ -100,7 +102,7 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
 
 
 def _doubly_denied(mentions: Mentions, s: Statement) -> bool:
-    """ "there isn't nothing wrong with it": two denials of one thing are one."""
+    """ "there isn't nothing wrong with it", "no scent no vigour": its own denial is enough."""
     return mentions.talk.texts[s.start] in ("nothing", "nowt", "none", "no", "never")
 
 

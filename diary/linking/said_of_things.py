@@ -19,6 +19,7 @@ _VERBS = frozenset(
 )
 _BEFORE_A_NOUN = frozenset("the my our your his a an this that these those both her every".split())
 _FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
+_I_HAVE = tuple((i, have) for i in ("i", "we") for have in ("'ve", "have", "'d", "'m", "am"))
 _POSTURES = frozenset("stand stood standing sit sat kneel bend lie am 'm feel felt".split())
 _KINDS = frozenset({"sort", "sorts", "kind", "kinds", "type", "types", "ones"})
 _WE = frozenset({"we", "i", "you"})
@@ -68,6 +69,8 @@ def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
     """ "the bench is covered in petals": the noun of the clause, with no plant after it."""
     talk, things = mentions.talk, mentions.vocabulary.classes["not_plant"]
     low = talk.clause(s.start)[0]
+    if _my_own(mentions, low, s.start):
+        return True
     for i in range(s.start - 1, max(low, s.start - _WITHIN) - 1, -1):
         if talk.texts[i] in _BACK:
             return False
@@ -83,6 +86,17 @@ def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
     return False
 
 
+def _my_own(mentions: Mentions, low: int, at: int) -> bool:
+    """ "my back's rotten", "my brother-in-law is a bit weak"; not "my best one is bushy"."""
+    texts = mentions.talk.texts
+    if low >= at or texts[low] not in ("my", "our") or at - low > _WITHIN:
+        return False
+    if set(texts[low + 1 : at]) & (mentions.vocabulary.classes["plantlike"] | _MINE):
+        return False
+    return any(texts[i] in _VERBS for i in range(low + 2, min(at + 1, low + 4)))
+
+
+_MINE = frozenset("favourite favorite best own plant pride darling pet seedling baby star".split())
 _GOVERNING = frozenset("in on for at of to by with from under over near since until till".split())
 
 
@@ -91,6 +105,8 @@ def _of_the_grower(mentions: Mentions, s: Statement) -> bool:
     if s.trait == "habit":
         low = max(mentions.talk.clause(s.start)[0], s.start - 6)
         mine = set(mentions.talk.texts[low : s.start + 1])
+        if mentions.talk.texts[s.start - 2 : s.start] in _I_HAVE:
+            return True  # "I've trailed all the way back"
         return bool(mine & {"i", "we"}) and bool(mine & _POSTURES) and not mine & _BACK
     if s.trait != "flowering" or s.value not in ("early", "late"):
         return False
@@ -118,11 +134,14 @@ def _another_one(mentions: Mentions, s: Statement) -> bool:
     if texts[s.end : s.end + 1] not in (("one",), ("ones",)) and texts[s.end - 1] not in _ONES:
         return False
     at = s.end + (texts[s.end : s.end + 1] in (("one",), ("ones",)))
+    if texts[s.start - 1 : s.start] == ("the",) and texts[at : at + 3] in _THERE:
+        return True  # "the upright one's over there"
     after = texts[at : at + 3]
     return after[:1] in _BESIDE and bool({"it", "this", "him", "her"} & set(after[1:]))
 
 
 _ONES = frozenset({"one", "ones"})
+_THERE = (("'s", "over", "there"), ("is", "over", "there"), ("'s", "next", "door"))
 _BESIDE = (("next",), ("beside",), ("behind",), ("by",), ("alongside",), ("under",), ("above",))
 
 

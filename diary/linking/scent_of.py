@@ -43,7 +43,8 @@ def sniffed_in_vain(mentions: Mentions) -> Iterator[Statement]:
             continue
         for i in range(at + 1, min(len(texts), at + _NONE_WITHIN)):
             ends = i + 1 == len(texts) or mentions.talk.tokens[i].mark or texts[i + 1] in _THERE
-            if texts[i] in ("nothing", "nowt", "none", "naught") and ends:
+            in_vain = texts[i] in ("anything", "owt") and {"not", "never"} & set(texts[at:i])
+            if (texts[i] in ("nothing", "nowt", "none", "naught") or in_vain) and ends:
                 yield _scent("none", i, i + 1)
                 break
 

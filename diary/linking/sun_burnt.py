@@ -12,7 +12,7 @@ from diary.reading.mentions import Mentions
 _SUN = frozenset({"sun", "sunshine", "glass", "heat", "heatwave", "hot", "noon", "midday", "sunny"})
 _WITHIN = 12
 _NO_LEAF = frozenset({"label", "labels", "tag", "ink", "writing", "number", "paint", "cane"})
-_NOT_SO = frozenset({"not", "never", "no", "without", "against", "shade", "shaded", "from"})
+_NOT_SO = frozenset({"not", "never", "no", "without", "against", "shade", "shaded", "away"})
 
 
 def sun_burnt(mentions: Mentions) -> Iterator[Statement]:

@@ -78,6 +78,14 @@ from tests.reading.said import values
         ("It's trouble free.", "health", ["clean"]),
         ("Not what you'd call perfumed.", "scent", ["none"]),
         ("I could count its flowers on one hand.", "flowering", ["shy"]),
+        ("Made for a hanging basket, this.", "habit", ["trailing"]),
+        ("It wanders about all over the shop.", "habit", ["spreading"]),
+        ("It comes up straight and stays straight.", "habit", ["upright"]),
+        ("It's clothed in flower from the ground up.", "flowering", ["free"]),
+        ("Flowers are few.", "flowering", ["shy"]),
+        ("The flowers come large.", "bloom_size", ["large"]),
+        ("It came through the wet without so much as a spot.", "health", ["clean"]),
+        ("The leaf gives off a lemon smell.", "foliage", ["scented"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -136,6 +144,11 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("It was never going to be a dwarf.", "habit"),
         ("It had a touch of rust in June.", "health"),
         ("It had greenfly, but the ladybirds saw to that.", "health"),
+        ("My back's rotten today.", "health"),
+        ("Once you get whitefly in here you never get it out.", "health"),
+        ("The upright one's over there.", "habit"),
+        ("I've trailed all the way to the shed.", "habit"),
+        ("Somebody's been at the scented soap.", "scent"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
