@@ -11,6 +11,7 @@ from diary.linking.document import Plant, PlantKind
 from diary.linking.lead_ins import LeadIns
 from diary.linking.walk import Turn, Walk, telling_words
 from diary.reading.mentions import Mentions
+from diary.reading.scope import Habit
 
 _DEFINITE = frozenset({"the", "that", "my", "our", "yon"})
 _PERSONS = frozenset({"him", "her"})
@@ -34,7 +35,7 @@ _GOVERNING = frozenset(
 _NOT_AFTER = frozenset("behind beside after before next or who which".split())
 # Words that end a noun's describing words: "that's the sensible thing", "the leaf is a tiny thing".
 _NO_LOOKS = frozenset(
-    "is 's are 're was were be been am 'm has have had 've do does did will 'll would 'd can could "
+    "is 's are 're was were be been am 'm has have had 've do does did will 'll would 'd could "
     "should may might must not no never i you he she it we they its his her their my your our this "
     "that these those the a an and or but if so because when while till than as of in on at to for "
     "from into out off up over with without about comes came goes went gets got makes made looks "
@@ -92,7 +93,8 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
             return None
         if talk.texts[end - 1] == "pot" and talk.texts[end : end + 1] in (("one",), ("plant",)):
             end += 1
-    if talk.texts[end : end + 1] and talk.texts[end] in _NOT_AFTER:
+    after = talk.texts[end : end + 1]
+    if after and after[0] in _NOT_AFTER and not talk.tokens[end - 1].mark:
         return None
     if any(r.is_number and r.cut is None for r in mentions.refs_in(at, end + _AFTER)):
         return None
@@ -181,8 +183,16 @@ def _told_of(mentions: Mentions, plant: Plant, walk: Walk) -> frozenset[str]:
     for n, turn in enumerate(walk.turns[first:], first):
         if turn.plant == plant:
             stop = walk.turns[n + 1].at if n + 1 < len(walk.turns) else turn.at
-            words |= telling_words(mentions.talk.texts[turn.at : stop])
+            told = range(turn.at, stop)
+            words |= telling_words(
+                tuple(mentions.talk.texts[i] for i in told if not _denied(mentions, i))
+            )
     return frozenset(words)
+
+
+def _denied(mentions: Mentions, at: int) -> bool:
+    """ "White, and none of the coral": what it is not tells no plant."""
+    return Habit.DENIAL in mentions.scopes.habits(at)
 
 
 def _shared(pointed: frozenset[str], told: frozenset[str]) -> int:

@@ -70,7 +70,27 @@ def of_paper(mentions: Mentions, at: int) -> bool:
 
 def shown_lacking(mentions: Mentions, at: int) -> int | None:
     """Where the plant begins to be spoken of that is said at the token to lack its label."""
-    return _has_none(mentions, at) if (i := _there_is(mentions, at)) is None else i
+    for told in (_there_is, _has_none, _in_a_row):
+        if (start := told(mentions, at)) is not None:
+            return start
+    return None
+
+
+_RANKS = frozenset("first second third fourth fifth sixth last next end far corner other".split())
+_POTS = frozenset("pot plant one tub basket seedling fan bulb clump fella fellow chap pan".split())
+
+
+def _in_a_row(mentions: Mentions, at: int) -> int | None:
+    """ "The last pot on the row must have been a gift, for there's nothing on the label."."""
+    talk = mentions.talk
+    start = talk.sentence(at)[0]
+    i = start
+    while i < at and talk.texts[i] in _LEADS:
+        i += 1
+    words = talk.texts[i : min(i + 5, at)]
+    if words[:1] not in (("the",), ("that",)) or not _RANKS & set(words[1:3]):
+        return None
+    return start if _POTS & set(words[2:]) else None
 
 
 def _there_is(mentions: Mentions, at: int) -> int | None:
@@ -117,6 +137,8 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
         first += 1
     words = talk.texts[first:i]
     numbered = any(r.cut is None for r in mentions.refs_in(first, i))
+    if any(True for _ in mentions.parts_in(first, i)):
+        return None  # "the lower petals, unmarked"
     if not words or _PAPER & set(words) or numbered:
         return None
     if finite:

@@ -9,10 +9,13 @@ from diary.linking.named_here import (
     kin_with_a_place,
     only_guessed,
     owned_elsewhere,
+    presented_last,
     shown_as_kin,
+    stands_behind,
     stood_alongside,
     there_itself,
     thing_in_its_place,
+    this_is_what,
 )
 from diary.linking.openings import opening
 from diary.linking.walk import Turn
@@ -184,6 +187,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         or as_kin
         or stood_alongside(mentions, ref)
         or there_itself(mentions, ref)
+        or stands_behind(mentions, ref)
+        or presented_last(mentions, ref)
+        or this_is_what(mentions, ref)
     )
     sided = talk.texts[ref.end : ref.end + 2] == ("on", "the") and bool(
         _SIDES & set(talk.texts[ref.end + 2 : ref.end + 4])

@@ -62,6 +62,8 @@ def only_likened(mentions: Mentions, ref: Ref) -> bool:
 
 def others_opinion(mentions: Mentions, ref: Ref) -> bool:
     """ "Neighbour swears it's Early Bobbin"; not "the label says it's Early Bobbin"."""
+    if mentions.talk.texts[ref.start - 2 : ref.start] in (("'s", "called"), ("is", "called")):
+        return False  # "she's called Tin Whistle"
     start = max(mentions.talk.sentence(ref.start)[0], ref.start - _REACH)
     words = set(mentions.talk.texts[start : ref.start])
     return bool(words & _OPINION) and not words & _WRITTEN

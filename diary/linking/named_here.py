@@ -46,6 +46,9 @@ def shown_as_kin(mentions: Mentions, ref: Ref) -> int | None:
         if talk.texts[i - 1] in _HERE | _THAT and talk.texts[i] in _IS:
             break
         i -= 1
+    if kin and talk.texts[i] in _IS and talk.texts[i - 1] in _SITES - _POINTED:
+        spot = [n for n in range(max(low, i - 5), i) if talk.texts[n] in _PLACED]
+        return spot[0] if spot else None  # "up on the shelf is its father, Tin Whistle"
     if not kin or talk.texts[i] not in _IS or talk.texts[i - 1] not in _HERE | _THAT:
         return None
     if talk.texts[i - 1] in _THAT and not (
@@ -158,6 +161,46 @@ def there_itself(mentions: Mentions, ref: Ref) -> bool:
     return stop == ref.end + 1 or talk.tokens[ref.end].mark == ","
 
 
+_RISES = frozenset(
+    "towers stands sits is hangs sprawls lives lurks leans sulks grows rises trails climbs".split()
+)
+
+
+def stands_behind(mentions: Mentions, ref: Ref) -> bool:
+    """ "Behind the pair of them towers Tin Whistle."; not "behind it all is Tin Whistle blood"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    lead = talk.texts[start : ref.start]
+    ends = stop == ref.end or bool(talk.tokens[ref.end - 1].mark)
+    placed = len(lead) > 2 and (lead[0] in _PLACED | _BESIDE or lead[1] in _PLACED | _BESIDE)
+    return talk.punctuated and ends and placed and lead[-1] in _RISES and not _KIN & set(lead)
+
+
+_CONTRASTS = frozenset(
+    "now next comparison contrast shop bought finally lastly stranger scale interest".split()
+)
+
+
+def presented_last(mentions: Mentions, ref: Ref) -> bool:
+    """ "A shop plant now, for contrast: Tin Whistle."; not "pink, like its mother, Tin Whistle"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    lead = talk.texts[start : ref.start]
+    if not talk.punctuated or stop != ref.end or not 1 < len(lead) < 10:
+        return False
+    if talk.tokens[ref.start - 1].mark != "," or (_KIN | _IS | {"like", "than"}) & set(lead):
+        return False
+    return bool(_CONTRASTS & set(lead))
+
+
+def this_is_what(mentions: Mentions, ref: Ref) -> bool:
+    """ "This is what Tin Whistle looks like"; not "I know what Tin Whistle looks like"."""
+    texts = mentions.talk.texts
+    before = tuple(t for t in texts[max(0, ref.start - 4) : ref.start] if t not in ("the", "a"))
+    shown = before[-3:] in (("this", "is", "what"), ("that", "'s", "what"), ("here", "'s", "what"))
+    return shown and texts[ref.end : ref.end + 1] in (("looks",), ("is",), ("does",), ("should",))
+
+
 _GUESSED = frozenset("or maybe perhaps possibly either even could might be it is 's was".split())
 
 
@@ -185,5 +228,7 @@ def owned_elsewhere(mentions: Mentions, ref: Ref) -> bool:
         return True  # "that's Tin Whistle for you"
     if stood_alongside(mentions, ref):
         return False
+    if rest[:1] == ("in",) and set(talk.texts[ref.end + 1 : ref.end + 2]) & {"it", "this", "him"}:
+        return True  # "there's Tin Whistle in it somewhere"
     article = before[-1:] in (("a",), ("an",))
     return article and not {"is", "'s", "here", "this"} & set(before)

@@ -40,7 +40,26 @@ def shown_in_place(mentions: Mentions) -> dict[int, int]:
         start = _place_before(mentions, at)
         if start is not None and _plant_after(mentions, at):
             found[at] = start
+        elif _come_up(mentions, at):
+            found[at] = talk.sentence(at)[0]
     return found
+
+
+_COMING = frozenset("came come grew seeded sprang popped turned appeared i we nobody".split())
+
+
+def _come_up(mentions: Mentions, at: int) -> bool:
+    """ "Then there's one that came up where I'd tipped the compost"; not "then there's one bud"."""
+    texts = mentions.talk.texts
+    lead = texts[max(0, at - 1) : at]
+    if lead[:1] not in (("then",), ("next",), ("now",), ("and",)) or texts[at] != "there":
+        return False
+    words = texts[at + 2 : at + 9]
+    if words[:1] == () or words[0] not in _A:
+        return False
+    which = next((n for n, w in enumerate(words) if w in ("that", "which", "i", "we")), None)
+    plant = (words[0] == "one" and which == 1) or bool(_PLANTS & set(words[:which]))
+    return which is not None and plant and bool(_COMING & set(words[which : which + 2]))
 
 
 def _place_before(mentions: Mentions, at: int) -> int | None:

@@ -3,6 +3,7 @@
 import pytest
 
 from tests.linking.test_turns import plants
+from tests.reading.said import read
 
 FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye.")
 
@@ -59,6 +60,11 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "There's a label missing from the box.",
         "It isn't in the book yet.",
         "It's a stray pollen job, that, I reckon.",
+        "Lower petals, unmarked.",
+        "And then there's one bud on the plant.",
+        "There's no number on the packet.",
+        "There's Tilly Marsh in it somewhere.",
+        "I know what Tilly Marsh looks like.",
         "Its label's half gone, I'd better do another.",
         "Another one for the show, I'd say.",
         "No idea who the father is.",
@@ -115,6 +121,12 @@ def test_a_number_told_apart_from_one_that_sounds_like_it() -> None:
         "And a wee stray that seeded itself in the path.",
         "You're not on my list, are you?",
         "What on earth is this one? It isn't on the plan.",
+        "Moving along, there's an empty label and a very full pot.",
+        "Pot in the sink, unmarked.",
+        "I dropped the tray in March, so what this one is, heaven alone knows.",
+        "The last pot must have come from a friend, for there's nothing on the label.",
+        "Then there's one that came up where I'd tipped the compost.",
+        "No number on the next one, it must have washed off.",
         "There's a thing here that I can't account for at all.",
         "Who might you be? Nobody's written anything on you.",
         "The twin of that, but with its label missing.",
@@ -140,6 +152,8 @@ def test_without_its_number(shown: str) -> None:
         "Oh, and the spotty one by the tap.",
         "One more word on the spotty: three heads.",
         "Him by the tap, by the way, has three heads.",
+        "The spotty one, before I forget, has three heads.",
+        "Let me just go back a step, to the spotty one.",
         "I should have said of the spotty one that it has three heads.",
     ],
 )
@@ -195,6 +209,18 @@ def test_no_nickname(called: str, again: str) -> None:
     assert plants(*FIRST, *shown, "Next is 23-11.", "It's white.", again)[2:] == ["23-11"]
 
 
+def test_what_is_denied_tells_no_plant() -> None:
+    coral = "It's a bonny coral, with a white eye, and four centimetres across when I measured it."
+    said = ("This one has no label.", coral, "The plant is twenty centimetres tall and compact.")
+    other = ("Just behind it is one without a label.", "White, and none of the coral.")
+    clips = read(*said, *other, "Next is 23-11.", "It's white.", "Back to the coral one.").clips
+    assert [c.plant.label for c in clips if c.plant.label] == [
+        "unnamed 1",
+        "unnamed 2",
+        "unnamed 1",
+    ]
+
+
 def test_back_to_a_numbered_plant_by_its_looks() -> None:
     said = ("Next is 23-11.", "It's white.", "Now the pink one again: three heads.")
     assert plants(*FIRST, *said) == ["23-04", "23-11", "23-04"]
@@ -218,6 +244,11 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "Alongside it I have stood Tilly Marsh, purely as a yardstick.",
         "Tilly Marsh itself, for the record.",
         "Tilly Marsh is sitting right behind it.",
+        "A shop plant now, for contrast: Tilly Marsh.",
+        "Behind the pair of them towers Tilly Marsh.",
+        "Up on the shelf is its father, Tilly Marsh.",
+        "She's called Tilly Marsh and I've had her years.",
+        "This is what Tilly Marsh looks like.",
         "I keep a Tilly Marsh beside it so I can tell them apart.",
         "And its father's in that tub: Tilly Marsh.",
         "Now for something I didn't raise: Tilly Marsh.",
