@@ -70,7 +70,8 @@ def _list_end(mentions: Mentions, ref: Ref) -> int:
 
 
 _GOVERNING = frozenset(
-    "of about than against from with like as for unlike alongside beside near behind".split()
+    "of about than against from with like as for unlike alongside beside near behind "
+    "versus vs".split()
 )
 _PAIRING = (("both",), ("between",), ("like",), ("than",))
 _SIBLINGS = frozenset({"sisters", "brothers", "siblings", "halves", "parents"})
@@ -196,7 +197,29 @@ def not_here(mentions: Mentions, ref: Ref) -> bool:
     return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
 
 
-_HERE = frozenset("here on with among in around about".split())
+_REFUSED = frozenset({"not", "never", "to"})  # "labels to write that I mustn't forget, 3/24"
+_SKIPPING = frozenset("skip skipping skipped ignore ignoring forget bypass".split())
+_WRITTEN = frozenset("written printed scribbled scrawled pencilled stamped".split())
+_BELONGINGS = frozenset("pollen seed mother father label tag stick place spot parents twin".split())
+
+
+def skipped(mentions: Mentions, ref: Ref) -> bool:
+    """ "Skip 23-18", "had 23-18 been any good", "it's got 23-18 written on the back".
+
+    Also "24-11's pollen would improve it"; not "24-11's a red".
+    """
+    texts = mentions.talk.texts
+    before, rest = texts[ref.start - 1 : ref.start], texts[ref.end : ref.end + 2]
+    skips = bool(before) and before[0] in _SKIPPING and texts[ref.start - 2] not in _REFUSED
+    return (
+        skips
+        or (before == ("had",) and rest[:1] == ("been",))
+        or (bool(rest) and rest[0] in _WRITTEN)
+        or (rest[:1] == ("'s",) and len(rest) == 2 and rest[1] in _BELONGINGS)
+    )
+
+
+_HERE = frozenset("here on with among in around about worth".split())
 _ALIKE_REACH = 18
 _BRINGING = frozenset("is 's to next here and now then got have number plant".split())
 

@@ -185,10 +185,10 @@ class LeadIns:
         """Whether the plant is only a guess: "could be 23 80"."""
         texts = self._mentions.talk.texts
         start = self._mentions.talk.sentence(at)[0] if self._mentions.talk.punctuated else 0
-        return (
-            bool(_GUESSES & set(texts[max(start, at - 3) : at]))
-            and "number" not in texts[max(0, at - 1) : at]
-        )
+        near = texts[max(start, at - 3) : at]
+        if "but" in near:
+            near = near[near.index("but") :]  # "you'd never think it, but 23-34 is"
+        return bool(_GUESSES & set(near)) and "number" not in texts[max(0, at - 1) : at]
 
     def move_near(self, at: int) -> Move | None:
         """The phrase of moving on in the same sentence, or right before it."""

@@ -10,6 +10,7 @@ from diary.linking.in_passing import (
     not_here,
     only_told_apart,
     paired,
+    skipped,
     tells_of_the_lost,
 )
 from diary.linking.lead_ins import LeadIn, LeadIns
@@ -57,7 +58,7 @@ def numbered_turn(
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
-    if ref.cut is None and paired(mentions, ref):
+    if ref.cut is None and (paired(mentions, ref) or skipped(mentions, ref)):
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:
@@ -109,8 +110,6 @@ def _is_kin(mentions: Mentions, ref: Ref) -> bool:
     """ "twenty-three oh six is its sister, but this is better": another plant is spoken of."""
     rest = mentions.talk.texts[ref.end : ref.end + 3]
     kin = ("sister", "brother", "parent", "mother", "father", "sibling")
-    if rest[:1] == ("'s",) and rest[1:2] in (("pollen",), ("seed",), ("mother",), ("father",)):
-        return True  # "24-11's pollen would improve it"
     return rest[:2] in (("is", "its"), ("'s", "its")) and rest[2:] != () and rest[2] in kin
 
 

@@ -22,6 +22,7 @@ def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
         or _left_over(mentions, ref)
         or _stands_by(mentions, ref)
         or _instead(mentions, ref)
+        or _goes_on(mentions, ref)
     )
 
 
@@ -62,6 +63,15 @@ def _left_over(mentions: Mentions, ref: Ref) -> bool:
     if who is None or not 1 <= who <= 4 or words[who - 1] not in _ONES | {"what", "that"}:
         return False
     return bool(_LEFT & set(words[who:]))
+
+
+def _goes_on(mentions: Mentions, ref: Ref) -> bool:
+    """ "Skip that one, on to 23-10": a clause of its own; not "I put it on to 23-10"."""
+    talk = mentions.talk
+    start = talk.clause(ref.start)[0]
+    return talk.texts[start : ref.start] in (("on", "to"), ("onto",), ("and", "on", "to")) and (
+        talk.punctuated
+    )
 
 
 def _instead(mentions: Mentions, ref: Ref) -> bool:

@@ -164,6 +164,8 @@ def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
         elif i > at and text in _HOMOPHONES:
             if texts[i + 1 : i + 2] != () and texts[i + 1] in _OPENS_NOUN:
                 return  # "a hundred and ten for the whole head"
+            if text in ("to", "too") and whole(texts, i + 1) is not None:
+                return  # "23 to 24 flowers a week"
             yield Piece("digits", _HOMOPHONES[text], i + 1, True)
             i += 1
         else:
