@@ -51,6 +51,9 @@ def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
             copula = talk.texts[noun.end : noun.end + 1] in (("are",), ("is",))
             only = talk.texts[at - 1] == "the" and talk.texts[at - 2] in ("just", "only")
             plain = near or marked or told or copula or only
+            one = not talk.texts[noun.end - 1].endswith("s") and noun.label != "count_buds"
+            if one and at == noun.end and amount.value > 1:
+                return None  # "Head, twelve." measures
             return amount if plain and _is_count(mentions, amount, told) else None
         if talk.texts[at] not in _FILL or mentions.vocabulary.counted.at(talk.texts, at):
             return None
@@ -102,7 +105,8 @@ _SUMS = (
 
 def _asks(mentions: Mentions, noun: Found) -> bool:
     """ "Count the heads for me": the number comes in the next sentence."""
-    return bool(_TELLS & set(mentions.talk.texts[max(0, noun.start - 4) : noun.start]))
+    before = mentions.talk.texts[max(0, noun.start - 4) : noun.start]
+    return before[-2:] == ("how", "many") or bool(_TELLS & set(before))
 
 
 def _run(mentions: Mentions, at: int) -> Quantity | None:
@@ -168,9 +172,11 @@ def held_now(
     for noun, following in zip(nouns, [*nouns[1:], None], strict=False):
         limit = following.start if following is not None else len(talk.texts)
         for at in range(noun.end, min(noun.end + _THEM_REACH, limit - 1)):
-            if talk.texts[at] not in ("got", "has") or at + 1 in counted:
+            if talk.texts[at] not in ("got", "has", "'ve", "have") or at + 1 in counted:
                 continue
             it = {"it", "this", "she", "he"} & set(talk.texts[max(noun.end, at - 4) : at])
+            if talk.texts[at - 1] in ("i", "we"):  # "I had four on it then and I've six on it now"
+                it = {"on"} & set(talk.texts[at + 2 : at + 4])
             i = at + 1
             while i < limit and talk.texts[i] in ("only", "just", "about", "all"):
                 i += 1

@@ -163,8 +163,8 @@ def _is_led(mentions: Mentions, at: int) -> bool:
 def _exist(mentions: Mentions, amount: Quantity, noun: Found) -> bool:
     """Whether the cuttings are there: "three cuttings root off it", "I've got five of it"."""
     talk = mentions.talk
-    low, high = talk.sentence(noun.start)
-    low, high = max(low, amount.start - 5), min(high, noun.end + 8)
+    low, high = talk.sentence(noun.start)[0], talk.sentence(max(noun.start, amount.start))[1]
+    low, high = max(low, amount.start - 5), min(high, max(noun.end, amount.end) + 8)
     lead = talk.texts[max(low, amount.start - 4) : amount.start]
     if _WANTED & set(lead) or {"please", "wanted"} & set(talk.texts[noun.end : high]):
         return False

@@ -95,7 +95,7 @@ def measure(mentions: Mentions, length: Length, previous: Measured | None) -> Me
         subject, dimension = "plant", "across"  # "thirty centimetres high by forty wide"
     elif dimension == "across" and subject == "plant" and _says_bloom(mentions, low, length.start):
         subject = "bloom"
-    subject, dimension = _plausible(mentions, length, subject, dimension)
+    subject, dimension = _plausible(mentions, length, low, subject, dimension)
     return Measured(
         length=length,
         subject=subject,
@@ -105,7 +105,9 @@ def measure(mentions: Mentions, length: Length, previous: Measured | None) -> Me
     )
 
 
-def _plausible(mentions: Mentions, length: Length, subject: str, dimension: str) -> tuple[str, str]:
+def _plausible(
+    mentions: Mentions, length: Length, low: int, subject: str, dimension: str
+) -> tuple[str, str]:
     """Too large for a bloom, it is the plant: across its spread, else, told of "it", its height."""
     if subject == "bloom" and dimension == "" and length.mm > _LARGEST["bloom"]:
         return "plant", "tall"
@@ -114,8 +116,9 @@ def _plausible(mentions: Mentions, length: Length, subject: str, dimension: str)
     if not subject and dimension == "across" and length.mm > _UNNAMED_ACROSS:
         return "plant", "across"
     if not subject and not dimension and length.mm > _LARGEST_UNNAMED:
-        before = mentions.talk.texts[max(0, length.start - 4) : length.start]
-        of_a_thing = length.singular and length.unit_said and not _closes(mentions, length.end)
+        before = mentions.talk.texts[max(low, length.start - 6) : length.start]
+        led = mentions.talk.texts[length.start - 1 : length.start] in (("a",), ("an",))
+        of_a_thing = length.singular and (led or not _closes(mentions, length.end))
         told = {"it", "she", "he"} & set(before) and not of_a_thing
         return ("plant", "tall") if told else ("", "unknown")
     return subject, dimension

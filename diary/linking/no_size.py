@@ -93,6 +93,7 @@ _SEASONS = frozenset(
 )
 
 
+_SAYS = (("says",), ("said",), ("say",), ("reckons",), ("swears",), ("claims",))
 _IT_WAS = (("it", "was"), ("he", "was"), ("she", "was"))
 
 
@@ -101,6 +102,8 @@ def _past(mentions: Mentions, length: Length) -> bool:
     talk = mentions.talk
     texts = talk.texts
     after = texts[length.end : length.end + 3]
+    if after[:1] in (("she",), ("he",), ("they",)) and after[1:2] in _SAYS:
+        return True  # "six inches, she says", of hers
     if after[:2] in _IT_WAS and after[2:] in (("before",), ("when",), ("once",), ("till",)):
         return True  # "ninety centimetres, he was, before I cut him back"
     if not {"was", "were", "had"} & set(texts[max(0, length.start - 4) : length.start]):

@@ -64,6 +64,9 @@ def told_of_others(
     for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
         clause = talk.clause(cue.start)[0]
         clause = max([clause, *(r.end for r in mentions.refs_in(clause, cue.start))])
+        which = talk.texts[cue.end : cue.end + 2]
+        if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
+            found |= set(range(cue.end, _until_back(mentions, cue.end, end)))
         if (
             cue.start - clause <= 1
             and talk.texts[cue.end : cue.end + 1]

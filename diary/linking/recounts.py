@@ -59,6 +59,9 @@ def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
     talk = mentions.talk
     told = talk.texts[max(0, count.start - _TOLD_BACK) : count.start]
     said_before = any(told[i : i + 2] in _TOLD for i in range(len(told)))
+    further = _with_another(mentions, count)
+    if further is not None:
+        return further
     mends = mends_in(mentions, count.start + 1, stop)
     if not mends and not said_before:
         return None
@@ -77,6 +80,19 @@ def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
             continue
         return None
     return None
+
+
+def _with_another(mentions: Mentions, count: Statement) -> Quantity | None:
+    """ "Four shoots. Five, with that one."."""
+    talk = mentions.talk
+    at = talk.sentence(max(count.end - 1, count.start))[1]
+    amount = amount_at(talk, at) if at < len(talk.texts) and not mentions.masked[at] else None
+    if amount is None or amount.value != count.value + 1:
+        return None
+    return amount if talk.texts[amount.end : amount.end + 1] in _WITH else None
+
+
+_WITH = (("with",), ("counting",), ("including",))
 
 
 def _is_count(mentions: Mentions, amount: Quantity) -> bool:

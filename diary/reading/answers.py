@@ -16,11 +16,13 @@ _MANY = frozenset(
 _ADDED = frozenset(
     {"i", "that", "there", "of", "all", "so", "at", "maybe", "perhaps", "if", "only"}
 )
+_WITH = frozenset({"with", "counting", "including"})
 _TAKEN_BACK = frozenset("no sorry wait hang on hold well er um actually oh nope".split())
 _SIZED = frozenset(
     "head truss umbel flower bloom pip leaf stem height width spread diameter".split()
 )
 _UNIT_BEFORE = 12
+_ASKED_WITHIN = 8
 
 
 def is_answer(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
@@ -55,13 +57,26 @@ def _of_a_list(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
     return bool(vocabulary.units.find(talk.texts, max(0, start - _UNIT_BEFORE), start))
 
 
+def _asked_just_now(talk: Talk, at: int) -> bool:
+    """ "how many heads have we got 3 and another coming"."""
+    before = talk.texts[max(0, at - _ASKED_WITHIN) : at]
+    for i in range(len(before) - 2, -1, -1):
+        if before[i] == "how" and before[i + 1] in _ASKED:
+            return not any(w.isdecimal() or w in ONES for w in before[i + 2 :])
+    return False
+
+
 def _answers(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
     start, stop = talk.sentence(heard.start)
+    if not talk.punctuated and _asked_just_now(talk, heard.start):
+        return True
     if start != heard.start or not start:
         return False
+    before = talk.sentence(start - 1)
+    if heard.end < stop and talk.texts[heard.end] in _WITH:
+        return bool(vocabulary.counted.find(talk.texts, *before))  # "Four shoots. Five, with that"
     if heard.end < stop and talk.texts[heard.end] not in _ADDED:
         return False
-    before = talk.sentence(start - 1)
     texts = talk.texts[before[0] : before[1]]
     if set(texts) <= _TAKEN_BACK and before[0]:
         before = talk.sentence(before[0] - 1)

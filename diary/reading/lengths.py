@@ -207,7 +207,7 @@ def _finish(
     if extra is not None and extra.value < 1 and not _unit(texts, extra.end, vocabulary):
         mm, i = mm + extra.value * unit.mm, extra.end
     elif i < len(texts) and unit.name in ("foot", "metre"):
-        rest = quantity(texts, i)
+        rest = quantity(texts, i) if texts[i] != "one" else None  # "a four-foot one"
         if rest is not None and unit.name == "foot" and 0 < rest.value < 12:
             inner = _unit(texts, rest.end, vocabulary)
             if inner is None or inner[0].name == "inch":

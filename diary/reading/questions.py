@@ -58,7 +58,8 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             if talk.texts[cue.end] in ("look", "and", "so", "but", "not"):
                 continue
             stop = min(stop, cue.end + NEAR + 2)
-            if talk.texts[cue.start] in _ASKING:  # "where's my tape 3 centimetres"
+            how = talk.texts[max(0, cue.start - 4) : cue.start]
+            if talk.texts[cue.start] in _ASKING or "how" in how:  # "where's my tape 3 centimetres"
                 stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found

@@ -206,6 +206,9 @@ def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:
         (("I sowed all twenty seeds.", "Three came."), {"count_seeds_sown": 20}),
         (("It had two heads last week, it's got five this week.",), {"count_heads": 5}),
         (("The judges want six open heads.",), {}),
+        (("Cuttings?", "I've five in the sand and all five are rooted."), {"count_cuttings": 5}),
+        (("It's pushing. Four shoots.", "Five, with that one."), {"count_shoots": 5}),
+        (("I had four heads on it then and I've six on it now.",), {"count_heads": 6}),
         (("I sowed two pods.",), {}),
     ],
 )
