@@ -20,8 +20,9 @@ _FILL = frozenset(
     "so hang going to you her him we had a what not many lots few plenty then right here call "
     "at most masses of love yes aye can see everywhere all over loads "
     "time week month season year stands how base bottom below wise stopped gave lost after "
-    "past".split()
+    "past come follow".split()
 )
+_TO_COME = frozenset("to come follow open so far on it now behind".split())
 _TELLS = frozenset({"count", "counted", "counting", "make", "see"})
 _GOES_ON = frozenset(
     "i of on open out all in so and at if now but with already showing coming it still left "
@@ -50,6 +51,8 @@ def counted_after(mentions: Mentions, noun: Found) -> Quantity | None:
             near = at == noun.end and (marked or not talk.punctuated)
             copula = talk.texts[noun.end : noun.end + 1] in (("are",), ("is",))
             only = talk.texts[at - 1] == "the" and talk.texts[at - 2] in ("just", "only")
+            between = set(talk.texts[noun.end : at])
+            near = near or bool(between and between <= _TO_COME and talk.tokens[at - 1].mark)
             plain = near or marked or told or copula or only
             one = not talk.texts[noun.end - 1].endswith("s") and noun.label != "count_buds"
             if one and at == noun.end and amount.value > 1:

@@ -6,7 +6,7 @@ from diary.reading.mentions import Mentions
 _FILL = frozenset(
     "or so at the most least roughly about right nearly and bit a in all good fully maybe "
     "thereabouts i think reckon say suppose make it just exactly for the by way of "
-    "terms its".split()
+    "terms its her his".split()
 )
 _MOST_FILL = 4
 _OPENS = frozenset("up height hight stands width span length spread spreads".split())

@@ -87,7 +87,7 @@ def _with_another(mentions: Mentions, count: Statement) -> Quantity | None:
     talk = mentions.talk
     at = talk.sentence(max(count.end - 1, count.start))[1]
     amount = amount_at(talk, at) if at < len(talk.texts) and not mentions.masked[at] else None
-    if amount is None or amount.value != count.value + 1:
+    if amount is None or not isinstance(count.value, int) or amount.value != count.value + 1:
         return None
     return amount if talk.texts[amount.end : amount.end + 1] in _WITH else None
 

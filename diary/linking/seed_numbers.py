@@ -18,6 +18,9 @@ OF_THEM = frozenset(
 _ABOUT = frozenset("about only just the a some around nearly at say maybe all of it them".split())
 
 
+_YOUNG = tuple(
+    (w,) for w in "seedling seedlings plants plant survivors survivor babies youngsters".split()
+)
 _OF_THE = (("of", "the"), ("of", "those"), ("of", "these"), ("of", "my"))
 
 
@@ -169,7 +172,7 @@ def _out_of(mentions: Mentions, part: Quantity) -> bool:
     """ "six from eleven seeds", "9 out of 12 that I sowed"."""
     texts = mentions.talk.texts
     at = part.end
-    if texts[at : at + 1] in (("seedling",), ("seedlings",), ("plants",), ("plant",)):
+    if texts[at : at + 1] in _YOUNG:
         at += 1
     if texts[at : at + 2] == ("out", "of"):
         at += 2

@@ -68,6 +68,8 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
         unsaid = mentions.scopes.habits(amount.start) & _UNSAID
         if unsaid - {Habit.QUESTION}:
             continue
+        if amount.value == 1 and _one_of(mentions, amount, paired):
+            continue  # "one of three that germinated"
         told = paired.get(amount.start)
         if told is None and _seed_talk(mentions, amount.start):
             told = _alone(mentions, amount, found)
@@ -76,6 +78,13 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
         if unsaid:
             doubted.add(amount.start)
     return [*found, *_whole_lot(mentions, found)], doubted
+
+
+def _one_of(mentions: Mentions, amount: Quantity, paired: dict[int, Statement]) -> bool:
+    of = mentions.talk.texts[amount.end : amount.end + 1] == ("of",)
+    return of and any(
+        s.trait == GERMINATED for i in (1, 2) if (s := paired.get(amount.end + i)) is not None
+    )
 
 
 def _alone(mentions: Mentions, amount: Quantity, found: list[Statement]) -> Statement | None:

@@ -22,6 +22,7 @@ _BETWEEN = frozenset(
     "it that to show seen saw".split()
 )
 _MOST_BETWEEN = 5
+_YOUNG = frozenset({"plant", "plants", "seedling", "seedlings", "survivor", "survivors"})
 _NOT_ALONE = (("came",), ("took",), ("bothered",), ("alive",), ("struck",), ("obliged",))
 _ALL = frozenset("all both every everything each lot".split())
 _ALL_GO_ON = frozenset(
@@ -73,6 +74,9 @@ def _whole_first(mentions: Mentions, whole: Quantity, part: Quantity) -> bool:
     in_full = cue is not None and not talk.between(part.end - 1, cue.start, (".", "?"))
     if cue is not None and texts[cue.start : cue.end] == ("came",):
         in_full = in_full and _ends(mentions, cue.end)  # not "of four, two came red"
+    seeds = texts[whole.end : whole.end + 1] in (("seed",), ("seeds",))
+    if seeds and texts[part.end : part.end + 1] and texts[part.end] in _YOUNG:
+        return set(texts[whole.end + 1 : part.start]) <= _BETWEEN  # "two seeds, one plant"
     put = vocabulary.sown_put.at(texts, whole.end)
     if put is not None and put.end <= part.start:
         between = texts[put.end : part.start]
@@ -84,8 +88,8 @@ def _whole_first(mentions: Mentions, whole: Quantity, part: Quantity) -> bool:
         i -= 1
     led = bool(_FROM & set(texts[max(0, i - 1) : whole.start]))
     between = texts[whole.end : part.start]
-    seeds = _BETWEEN | {"seeds", "seed", "sown", "sowed", "in"}
-    return led and in_full and len(between) <= _MOST_BETWEEN and set(between) <= seeds
+    talk_of_seeds = _BETWEEN | {"seeds", "seed", "sown", "sowed", "in"}
+    return led and in_full and len(between) <= _MOST_BETWEEN and set(between) <= talk_of_seeds
 
 
 def _past(mentions: Mentions, at: int) -> int:
@@ -108,6 +112,8 @@ def _past(mentions: Mentions, at: int) -> int:
         "so",
         "far",
         "did",
+        "that",
+        "which",
     ):
         if mentions.vocabulary.germinated.at(texts, at) is not None:
             break

@@ -188,6 +188,7 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
     if talk.texts[amount.start - 1] in _NEARER and further <= 1:
         return True
     fragment = talk.sentence(amount.start) == (amount.start, amount.end)
+    cut = cut and not broken(amount)
     if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
         return False
     if talk.texts[amount.start - 1] in _NEARER and further <= 1:

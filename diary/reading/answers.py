@@ -5,7 +5,7 @@ here", "one two three four heads"; not "Good heads. Seventeen next".
 """
 
 from diary.reading.number_system import NumberHeard
-from diary.reading.numerals import ONES
+from diary.reading.numerals import ONES, quantity
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -34,6 +34,7 @@ def is_answer(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
             and not heard.cut[1]
             and (
                 talk.texts[heard.start - 1 : heard.start] == ("another",)
+                or _inches_over(talk, heard)
                 or _answers(talk, heard, vocabulary)
             )
         )
@@ -47,6 +48,12 @@ def _is_counting_aloud(talk: Talk, heard: NumberHeard) -> bool:
         int(w) if w.isdecimal() else ONES.get(w, -1) for w in talk.texts[heard.start : heard.end]
     ]
     return len(run) > 2 and run == list(range(1, len(run) + 1))
+
+
+def _inches_over(talk: Talk, heard: NumberHeard) -> bool:
+    """ "three foot two at the back"."""
+    foot = talk.texts[heard.start - 1 : heard.start] in (("foot",), ("feet",), ("metre",))
+    return foot and quantity(talk.texts, heard.start - 2) is not None
 
 
 def _of_a_list(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:

@@ -38,7 +38,8 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
         return True
     certain = heard.on_record and heard.explicit
     if not certain and vocabulary.cues["figure_of"].at(texts, heard.end) is not None:
-        return not talk.tokens[heard.end - 1].mark
+        each = texts[heard.end] == "each" and vocabulary.subjects.at(texts, heard.end + 1)
+        return not talk.tokens[heard.end - 1].mark and not each  # "23 04 each head's nine"
     if _is_date(talk, heard):
         return True
     if not _reads_as_year(heard):

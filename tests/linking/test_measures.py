@@ -243,6 +243,13 @@ def test_no_figure_of_this_plant(said: str) -> None:
         ),
         (("I'd said four centimetres.", "I was wrong, it's nearer five."), "bloom_diameter", [50]),
         (("How wide are we?", "Fifty centimetres."), "plant_spread", [500]),
+        (
+            ("Call it five centimetres.", "No, be honest.", "Four and three quarters."),
+            "bloom_diameter",
+            [47.5],
+        ),
+        (("It's three foot two at the back.",), "plant_height", [965.2]),
+        (("It was sold to me as a six-inch dwarf.",), "bloom_diameter", []),
         (("It wants staking.", "It's gone up to eighty centimetres."), "plant_height", [800]),
         (("Fifty millimetres across when I last looked.",), "bloom_diameter", [50]),
         (("Smaller than its sister, which made six centimetres.",), "bloom_diameter", []),
