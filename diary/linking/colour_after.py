@@ -29,6 +29,25 @@ def _of_a_leaf(mentions: Mentions, at: int) -> bool:
     return bool(parts) and parts[-1].label == "leaf"
 
 
+_ADVERBS = frozenset(
+    "all right just only nearly left showing down deep mostly low bang slap smack dead high way "
+    "far running run runs going goes coming spreading radiating bleeding creeping sitting sat set "
+    "splashed laid painted smeared dusted brushed streaked worked starting mainly chiefly round "
+    "up out tight close in particularly especially somewhere confined".split()
+)
+
+
+def _past_adverbs(mentions: Mentions, at: int) -> int:
+    """Past "low down", "bang", "running right" before a preposition; not past one that is last."""
+    talk = mentions.talk
+    texts, i = talk.texts, at
+    while i < len(texts) and i - at < 3 and texts[i] in _ADVERBS and not talk.tokens[i - 1].mark:
+        i += 1
+    if texts[i : i + 1] and texts[i] not in PREPOSITIONS and i > at:
+        i -= 1  # "pink round the edge": the last of them is the preposition
+    return i
+
+
 def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
     talk, i = mentions.talk, colour.end
@@ -42,17 +61,13 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             start=colour.start,
             end=place.end,
         )
-    if (
-        i < len(texts)
-        and texts[i]
-        in ("all", "right", "just", "only", "nearly", "left", "showing", "down", "deep", "mostly")
-        and not talk.tokens[colour.end - 1].mark
-    ):
-        i += 1
+    i = _past_adverbs(mentions, i)
     in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
     if in_it:
         i += 2  # "a lot of green in it, in the centre"
     for_the = texts[i : i + 2] == ("for", "the")  # "violet for the flower"
+    if texts[i : i + 1] == ("from",) and "to" in texts[i + 1 : i + 5]:
+        return None  # "red from edge to edge": all of it
     if i >= len(texts) or (texts[i] not in PREPOSITIONS and not for_the):
         return None
     if talk.tokens[i - 1].mark not in (("", COMMA) if in_it else ("",)):

@@ -12,7 +12,7 @@ def bare_part(mentions: Mentions, sentence: int) -> str | None:
     """ "Throat? Lemon.": the sentence before is the part and nothing else."""
     if not sentence or not mentions.talk.punctuated:
         return None
-    start, stop = mentions.talk.sentence(sentence - 1)
+    start, stop = _heading_before(mentions, sentence)
     parts = mentions.parts_in(start, stop)
     if mentions.colours_in(start, stop):
         return None
@@ -29,6 +29,22 @@ def bare_part(mentions: Mentions, sentence: int) -> str | None:
         return None
     rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
     return parts[0].label if rest <= THE | SHOWING | {"and", "about", "now", "for"} else None
+
+
+def _heading_before(mentions: Mentions, sentence: int) -> tuple[int, int]:
+    """The sentence before, past what is only thrown in: "Blotches. | Big ones. | Mahogany"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(sentence - 1)
+    for _ in range(2):
+        told = mentions.parts_in(start, stop) or mentions.colours_in(start, stop)
+        named = mentions.refs_in(start, stop) or mentions.lengths_in(start, stop)
+        if not start or stop - start > _THROWN_IN or told or named:
+            break
+        start, stop = talk.sentence(start - 1)
+    return start, stop
+
+
+_THROWN_IN = 3
 
 
 def _pointing_out(lead: tuple[str, ...]) -> bool:

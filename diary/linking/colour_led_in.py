@@ -1,6 +1,6 @@
 """The part of a colour in a phrase of place before it: "in the bud it's green"."""
 
-from diary.linking.colour_words import COPULAS, FRAGMENT_LEADS, THE
+from diary.linking.colour_words import COPULAS, FRAGMENT_LEADS, THE, fragment_start
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -67,6 +67,35 @@ def led_in(mentions: Mentions, colour: ColourHeard) -> str | None:
         if while_it and part.label == "bud":
             return "bud"
     return None
+
+
+def headed_by_place(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "On the top two, | a blotch of maroon", "round the edge | a thread of white": no verb."""
+    talk = mentions.talk
+    texts, i = talk.texts, fragment_start(talk, colour.start)
+    while i and not talk.tokens[i - 1].mark and texts[i - 1] in _BROUGHT_IN:
+        i -= 1
+    part = next((p for p in mentions.parts_in(i - 8, i) if p.end == i), None)
+    if part is None or not is_of_plant(mentions, part):
+        return None
+    if talk.between(part.end - 1, part.end, (STOP, QUERY)):
+        return None
+    at = part.start
+    while at and texts[at - 1] in _PLACE_FILL and not talk.tokens[at - 1].mark:
+        at -= 1
+    if not at or texts[at - 1] not in _PLACING or talk.tokens[at - 1].mark:
+        return None
+    at -= 1
+    while at and texts[at - 1] in ("right", "just", "down", "up", "all", "then", "and", "but"):
+        at -= 1
+    if any(c.end == at for c in mentions.colours_in(at - 4, at)):
+        return None  # "pink in the throat, white": the place is the pink's
+    fresh = at == 0 or bool(talk.tokens[at - 1].mark) or talk.clause(part.start)[0] == at
+    return part.label if fresh or not talk.punctuated else None
+
+
+_BROUGHT_IN = frozenset("there 's is you get you've 've got it has i'd say call i 'd".split())
+_PLACE_FILL = THE | frozenset("very each every both all two three".split())
 
 
 def opening_up(mentions: Mentions, colour: ColourHeard) -> str | None:

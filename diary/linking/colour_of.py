@@ -148,6 +148,8 @@ def _attach(
         return of
     after = in_phrase_after(mentions, colour)
     before = part_before(mentions, colour)
+    if after is not None and n and _placed_already(mentions, colours[n - 1], colour):
+        return after
     if before is not None and (after is None or before.score >= after.score):
         return before
     if after is not None:
@@ -159,6 +161,12 @@ def _attach(
         start=colour.start,
         end=colour.end,
     )
+
+
+def _placed_already(mentions: Mentions, first: ColourHeard, second: ColourHeard) -> bool:
+    """ "burgundy in the top petals | a pale lilac in the bottom ones": two places."""
+    placed = in_phrase_after(mentions, first)
+    return placed is not None and placed.end <= second.start <= placed.end + 3
 
 
 def _of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:

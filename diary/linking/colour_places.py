@@ -2,44 +2,17 @@
 
 from dataclasses import dataclass
 
+from diary.linking.colour_lists import listed
+from diary.linking.colour_words import ADJECTIVES, COPULAR
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.scope import Habit
 
-# Words that may stand between a colour and the part it is the colour of.
-ADJECTIVES = frozenset(
-    "little tiny thin fine narrow broad wide bold big great large small clear neat "
-    "sharp wire heavy faint slight nice "
-    "lovely sort of kind and looking coloured colored shaded tinted edged good strong "
-    "central solid distinct soft round "
-    "single double frilly ruffled crinkly picotee smudgy smudged feathery star velvety "
-    "satin glossy old young opening "
-    "two top upper bottom lower wee dinky ragged real spidery blurred irregular even "
-    "proper whole fading".split()
-)
-
-
-_COPULA = frozenset(
-    "is are was 's 're were a an the more of nearly almost very really quite just sort "
-    "kind that what i'd i 'd call would "
-    "it it's come comes came out as in with by to all so rather practically pretty much "
-    "lovely nice been has have its "
-    "this such definitely properly proper real still always now on up and but or also "
-    "mostly absolutely nearest thing "
-    "to say um uh er well i think reckon suppose guess shading opening fading turning "
-    "goes going gone tinged washed "
-    "looks look looking nearer closer then only bit little about being another same "
-    "beautiful good gorgeous fine "
-    "plain simply just stained painted touched edged veined flushed coming strong rather "
-    "somewhere between blush looks nearer own".split()
-)
-
-
 PREPOSITIONS = frozenset(
     "on in at to across along around round down over inside through up towards all both "
-    "from into".split()
+    "from into about near by under".split()
 )
 
 
@@ -69,7 +42,7 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             return None
         if not all(talk.texts[i] in ADJECTIVES or _is_colour_word(mentions, i) for i in gap):
             return None
-        if not is_of_plant(mentions, part) or _listed(mentions, colour, part):
+        if not is_of_plant(mentions, part) or listed(mentions, colour, part):
             return None
         if "and" in talk.texts[colour.end : part.start] and not any(
             _is_colour_word(mentions, i) for i in gap
@@ -90,49 +63,6 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             on=on,
         )
     return None
-
-
-def _listed(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
-    """ "top petals burgundy bottom petals mauve": each colour comes after its part."""
-    talk = mentions.talk
-    if part.start != colour.end:
-        return False
-    if _petals_by_turns(mentions, colour, part):
-        return True
-    before = [p for p in mentions.parts_in(colour.start - 3, colour.start) if p.end == colour.start]
-    if not before:
-        return False
-    if not _begins_with_part(mentions, before[-1]):
-        return False  # "gold leaf bronze zone salmon flower"
-    return any(c.start == part.end for c in mentions.colours_in(part.end, part.end + 1)) and (
-        not talk.tokens[part.end - 1].mark
-    )
-
-
-def _petals_by_turns(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
-    """ "bottom petals lovely soft pink top petals darker"."""
-    kinds = mentions.vocabulary.part_kinds
-    before = [p for p in mentions.parts_in(colour.start - 5, colour.start) if p.end > 0]
-    if not before or kinds[part.label] != "petals" or kinds[before[-1].label] != "petals":
-        return False
-    between = mentions.talk.texts[before[-1].end : colour.start]
-    return set(between) <= ADJECTIVES - {"and"} and _begins_with_part(mentions, before[-1])
-
-
-def _begins_with_part(mentions: Mentions, part: Found) -> bool:
-    """Whether a run of parts and colours by turns, back from the part, begins with a part."""
-    while True:
-        colour = next(
-            (c for c in mentions.colours_in(part.start - 3, part.start) if c.end == part.start),
-            None,
-        )
-        if colour is None:
-            return True
-        near = mentions.parts_in(colour.start - 3, colour.start)
-        earlier = next((p for p in near if p.end == colour.start), None)
-        if earlier is None:
-            return False
-        part = earlier
 
 
 def _is_colour_word(mentions: Mentions, at: int) -> bool:
@@ -191,7 +121,7 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         if len(gap) > 9:
             break
         if not _verbless(talk.texts[end : colour.start]) and not all(
-            talk.texts[i] in _COPULA or (brief and talk.texts[i] in ADJECTIVES) for i in gap
+            talk.texts[i] in COPULAR or (brief and talk.texts[i] in ADJECTIVES) for i in gap
         ):
             break
         gap_words = {talk.texts[i] for i in gap}

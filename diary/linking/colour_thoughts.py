@@ -20,7 +20,16 @@ def set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
         return False
     return any(
         habit(mentions, first, second)
-        for habit in (_told_once, _echoed, _then_and_now, _bettered, _asked, _chosen)
+        for habit in (
+            _told_once,
+            _guessed,
+            _not_so,
+            _echoed,
+            _then_and_now,
+            _bettered,
+            _asked,
+            _chosen,
+        )
     )
 
 
@@ -29,6 +38,49 @@ def _told_once(mentions: Mentions, first: Statement, second: Statement) -> bool:
     start = max(0, mentions.talk.sentence(first.start)[0], first.start - 9)
     told = mentions.vocabulary.colour_habits["told"].find(mentions.talk.texts, start, first.start)
     return any(not _taken_up(mentions, t.end, first.start) for t in told)
+
+
+def _guessed(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "I'd have said purple, but next to the book it's blue", "Red, you'd think, till you bend."
+
+    Only where what comes next is told as what it is.
+    """
+    talk = mentions.talk
+    guess = mentions.vocabulary.colour_habits["guess"]
+    before = guess.find(talk.texts, max(0, first.start - 7), first.start)
+    near = [g for g in before if set(talk.texts[g.end : first.start]) <= _GUESS_FILL]
+    if not near and guess.at(talk.texts, first.end) is None:
+        return False
+    between = talk.texts[first.end : second.start]
+    return bool(_TURNING & set(between)) or talk.sentence_number(
+        first.end - 1
+    ) != talk.sentence_number(second.start)
+
+
+_GUESS_FILL = frozenset(
+    "it this that was is were 's a an the as for down more of sort kind".split()
+)
+_TURNING = frozenset("but no until till then only though turns comes closer close".split())
+
+
+def _not_so(mentions: Mentions, first: Statement, second: Statement) -> bool:
+    """ "it's orange from over there but it isn't when you get close, it's a salmon"."""
+    talk = mentions.talk
+    for j in range(first.end, second.start - 2):
+        flat = _flatly_denied(talk, j)
+        words = talk.texts[j : j + 4]
+        when = words[0] in _SHE and words[1:3] == ("is", "not") and words[3:] in _WHEN
+        if (flat or when) and not mentions.colours_in(j, second.start):
+            return {"'s", "is", "call", "more", "nearer"} & set(talk.texts[j + 3 : second.end]) != (
+                set()
+            )
+    return False
+
+
+_SHE = frozenset({"it", "she", "he", "that"})
+_WHEN = tuple(
+    (w,) for w in "when though not out once if up at really quite to in you by from on so".split()
+)
 
 
 def _taken_up(mentions: Mentions, start: int, end: int) -> bool:

@@ -6,9 +6,9 @@ in turn, for colours that have no part in their own phrase.
 """
 
 from diary.linking.colour_headings import SHOWING, bare_part
-from diary.linking.colour_led_in import led_in, opening_up, placed
+from diary.linking.colour_led_in import headed_by_place, led_in, opening_up, placed
 from diary.linking.colour_places import Attached
-from diary.linking.colour_words import BE, COPULAS, FRAGMENT_LEADS, THE
+from diary.linking.colour_words import BE, COPULAS, FRAGMENT_LEADS, THE, fragment_start
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -51,6 +51,7 @@ _RULES = {
     "_named_after": "a colour before its part, set off",
     "placed": "a colour placed on the flower",
     "led_in": "a colour placed on a part",
+    "headed_by_place": "a colour placed on a part",
     "opening_up": "a colour of the open flower",
     "_subject": "a colour of its clause's subject",
     "_under_heading": "a colour of the part asked about",
@@ -143,8 +144,9 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     if "with" in between and not _coloured_with(between):
         return None
-    if mentions.colours_in(head.end, colour.start) and talk.texts[colour.start - 1] != "to":
-        return None  # "veins maroon on pink"
+    earlier = mentions.colours_in(head.end, colour.start)
+    if earlier and "to" not in talk.texts[earlier[-1].end : colour.start]:
+        return None  # "veins maroon on pink"; not "gone from plum to something like black"
     return head.label
 
 
@@ -184,9 +186,7 @@ _SUBJECT_VERBS = frozenset(
 def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
     """Where the verbless phrase of the colour begins, after a mark or a rounded-off phrase."""
     talk = mentions.talk
-    i = colour.start
-    while i and not talk.tokens[i - 1].mark and talk.texts[i - 1] in FRAGMENT_LEADS:
-        i -= 1
+    i = fragment_start(talk, colour.start)
     for said in _NAMING:
         if i >= len(said) and talk.texts[i - len(said) : i] == said:
             i -= len(said)
@@ -234,6 +234,8 @@ def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
         "big",
         "two",
         "three",
+        "it",
+        "'s",
     }:
         return None
     if mentions.colours_in(sentence, before):
@@ -273,4 +275,13 @@ def _part_at(mentions: Mentions, at: int) -> Found | None:
     return part if part is not None and is_of_plant(mentions, part) else None
 
 
-_HABITS = (_named_after, placed, led_in, opening_up, _subject, _named_before, _under_heading)
+_HABITS = (
+    _named_after,
+    placed,
+    led_in,
+    headed_by_place,
+    opening_up,
+    _subject,
+    _named_before,
+    _under_heading,
+)

@@ -1,6 +1,7 @@
 """Colours that are not the plant's: of a thing, of a smell, only compared with, only approached."""
 
 from diary.linking.colour_things import of_a_thing
+from diary.linking.colours_wanted import wanted
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -187,6 +188,7 @@ _HABITS = (
     _crossed,
     _in_an_idiom,
     _not_yet,
+    wanted,
     _no_part_of_it,
     _in_a_name,
     _sickly,

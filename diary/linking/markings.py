@@ -1,6 +1,7 @@
 """Markings for which no colour is given: "a broad stripe", "dark feathering", "the veining"."""
 
-from diary.linking.colour_places import ADJECTIVES, petals_after
+from diary.linking.colour_places import petals_after
+from diary.linking.colour_words import ADJECTIVES
 from diary.linking.plant_parts import is_of_plant
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions

@@ -44,6 +44,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         return False  # of the batch, of the day
     if part.label == "bloom" and rest[:1] == ("on",) and {"leaf", "leaves", "stem"} & set(rest[1:]):
         return False  # the wax that rubs off
+    if texts[part.start] in ("netting", "net", "web", "mesh") and _hung(mentions, part):
+        return False
     if part.label == "flush" and texts[part.start] == "blush":
         return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
     if part.label == "eye":
@@ -71,3 +73,18 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         and texts[part.start : part.start + 1] == ("ground",)
         and rest[:1] == ("floor",)
     )
+
+
+def _hung(mentions: Mentions, part: Found) -> bool:
+    """ "looking through the netting", "netting over the cherries"; not "over the top pair"."""
+    texts = mentions.talk.texts
+    seen = {"through", "under", "behind", "beneath", "off", "inside", "outside"}
+    if seen & set(texts[max(0, part.start - 2) : part.start]):
+        return True
+    placed = texts[part.end : part.end + 2] in _OVER_THE
+    return placed and not mentions.parts_in(part.end + 2, part.end + 3)
+
+
+_OVER_THE = tuple(
+    (where, the) for where in ("over", "on", "across") for the in ("the", "my", "our")
+)

@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from diary.linking.colour_of import DEFAULT_RULE
 from diary.linking.colour_thoughts import set_aside
+from diary.linking.plant_parts import is_of_plant
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -86,7 +87,8 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             if not between or second.negated or first.negated or second.start - first.end > _REACH:
                 continue
             apart = talk.sentence_number(second.start) - talk.sentence_number(first.start)
-            if talk.punctuated and apart > (3 if first.trait == "decision" else 1):
+            struck = any(talk.texts[a:b] in _STRIKING for a, b in between)
+            if talk.punctuated and apart > (3 if first.trait == "decision" else 1 + struck):
                 continue
             if not _same_place(first, second) or _far(mentions, first, second, between):
                 continue
@@ -95,6 +97,19 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 ordered[m] = replace(second, part=first.part)
     kept = _inherit(mentions, ordered, dropped, repairs)
     return [s for n, s in enumerate(kept) if n not in dropped]
+
+
+# "Scratch that, I was looking at the wrong one. It's cerise.": the reason comes between
+_STRIKING = (
+    ("scratch", "that"),
+    ("strike", "that"),
+    ("i", "tell", "a", "lie"),
+    ("tell", "a", "lie"),
+    ("correction",),
+    ("my", "mistake"),
+    ("i", "lie"),
+    ("as", "you", "were"),
+)
 
 
 def _set_aside(mentions: Mentions, first: Statement, second: Statement) -> bool:
@@ -115,7 +130,7 @@ def _told_between(mentions: Mentions, first: Statement, second: Statement) -> tu
         ("at",),
     ):
         start = min(mentions.talk.clause(start)[1], second.start)
-    return mentions.parts_in(start, second.start)
+    return tuple(p for p in mentions.parts_in(start, second.start) if is_of_plant(mentions, p))
 
 
 def repairs_in(mentions: Mentions, start: int = 0, end: int | None = None) -> list[tuple[int, int]]:

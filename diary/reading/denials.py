@@ -9,7 +9,7 @@ from diary.reading.vocabulary import Vocabulary
 # After "no" these begin an answer, not a denial: "no that can go on the heap".
 _ANSWER = frozenset(
     "it that this i he she they there we let hang hold sorry wait the you not no well "
-    "actually make call sir madam love".split()
+    "what actually make call sir madam love".split()
 )
 _CUT_DENIAL = frozenset({"but", "except", "though", "although", "just", "only", "more", "rather"})
 _PARTICLES = frozenset(
@@ -55,6 +55,9 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 and text not in ("a", "one")
             ):
                 stop = i
+                break
+            if text == "to" and talk.texts[cue.end - 1] == "from":
+                stop = i  # "gone from plum to black"
                 break
             if (text in _CUT_DENIAL and i > cue.end) or (text == "and" and following in _PARTICLES):
                 stop = i

@@ -160,6 +160,17 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("What a throat on it, gold, pure gold.", {"throat pure gold"}),
         ("The leaf is green splashed with cream.", {"leaf green", "leaf cream"}),
         ("Upper petals black. Rest of it, wine.", {"upper petals black", "lower petals wine"}),
+        ("No eye, but a smudge of yellow low down in the throat.", {"throat yellow"}),
+        ("Coral, with a bit of cream about the edges.", {"bloom coral", "edge cream"}),
+        ("It's a cherry red from edge to edge.", {"bloom cherry"}),
+        (
+            "On the top two, a blotch of maroon. Round the edge, a thread of white.",
+            {"blotch maroon", "edge white"},
+        ),
+        ("Blotches. Big ones. Mahogany, I suppose you'd call them.", {"blotch mahogany"}),
+        ("It's the stems that get you, nearly black.", {"stem black"}),
+        ("Its eye's gone from plum to something like black.", {"eye black"}),
+        ("Cream, with maroon netting over the top pair.", {"bloom cream", "veins maroon"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:

@@ -72,3 +72,22 @@ def test_a_marking_asked_for_and_denied_is_none() -> None:
 def test_what_is_spotted_by_the_speaker_is_no_marking() -> None:
     assert values("marking", "I've spotted something.") == []
     assert values("marking", "The petals are spotted.") == ["spots"]
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Purple, I'd have said indoors. Outside it's cerise.", {"bloom cerise"}),
+        ("I'd have said purple.", {"bloom purple"}),
+        (
+            "it's orange you'd say from there but it isn't when you get close it's salmon",
+            {"bloom salmon"},
+        ),
+        ("it's white it isn't big it has a pink eye", {"bloom white", "eye pink"}),
+        ("himself says purple but himself is colour blind it's magenta", {"bloom magenta"}),
+        ("Red. Scratch that, I was looking through the netting. It's cerise.", {"bloom cerise"}),
+        ("he's orange no what am i on about he's salmon", {"bloom salmon"}),
+    ],
+)
+def test_a_colour_that_was_only_a_first_guess(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected

@@ -77,3 +77,14 @@ def colours(*utterances: str) -> set[str]:
         for o in observed(*utterances)
         if o.trait == "colour"
     }
+
+
+def caption_colours(*utterances: str) -> set[str]:
+    """The colours observed in captions, which have no marks, as "throat pale cream"."""
+    reading = read("right this is twenty three oh four", *utterances)
+    return {
+        " ".join([o.part or "", *o.modifiers, str(o.value)])
+        for clip in reading.clips
+        for o in clip.observations
+        if o.trait == "colour"
+    }

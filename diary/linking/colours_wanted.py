@@ -1,0 +1,34 @@
+"""Colours that are only wanted, sold, used or asked for: "I was fishing for a true lilac"."""
+
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+
+_REACH = 9
+# What may stand between the wanting and the colour: "could do with | a bit more of a real | pink".
+_BETWEEN = frozenset(
+    "a an any some something anything one more bit of that true proper good real decent "
+    "clean clear little another nice strong for the to get have see it be in out 's is was".split()
+)
+_LIKENED = (("like",), ("as",), ("so",), ("quite",), ("to",))
+
+
+def wanted(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the trade wants a yellow", "I never get a decent purple"; not "I want to call it pink"."""
+    talk = mentions.talk
+    start = max(0, talk.sentence(colour.start)[0], colour.start - _REACH)
+    after = talk.texts[colour.end : colour.end + 1]
+    for want in mentions.vocabulary.colour_habits["wanted"].find(talk.texts, start, colour.start):
+        if talk.texts[want.start] in ("never", "hardly") and after in _LIKENED:
+            continue  # "I never saw a red like it"
+        between = talk.texts[want.end : colour.start]
+        if len(between) <= 6 and set(between) <= _BETWEEN and _reaches(mentions, want.end, colour):
+            return True
+    return False
+
+
+def _reaches(mentions: Mentions, start: int, colour: ColourHeard) -> bool:
+    """Not "it's all I wanted, it's pink", "I've got what I wanted: a pink"."""
+    talk = mentions.talk
+    return not talk.between(start - 1, colour.start, (".", "?", ",")) and not mentions.parts_in(
+        start, colour.start
+    )
