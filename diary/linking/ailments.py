@@ -92,6 +92,8 @@ def _feared(mentions: Mentions, s: Statement) -> bool:
     if after and after[0] in ("resistant", "proof", "free", "resistance", "spray", "powder"):
         return True
     low = max(0, s.start - 6)
+    if {"if"} & set(mentions.talk.texts[max(0, s.start - 4) : s.start]):
+        return True  # "if that's rust I'm a Dutchman"
     if mentions.talk.punctuated:
         low = max(low, mentions.talk.sentence(s.start)[0])
     words = set(mentions.talk.texts[low : s.start])

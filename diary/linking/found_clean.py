@@ -80,7 +80,7 @@ def _denied_from(mentions: Mentions, at: int) -> int | None:
     talk = mentions.talk
     low = max(talk.clause(at)[0], at - _BACK)
     for i in range(at - 1, low - 1, -1):
-        if talk.texts[i] in _DENYING:
+        if talk.texts[i] in _DENYING or talk.texts[i : i + 2] == ("yet", "to"):
             return i
         if talk.texts[i] not in _SMALL:
             return None

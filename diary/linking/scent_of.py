@@ -27,12 +27,27 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
             if answer in _NO | _YES and talk.texts[at + 2 : at + 3] != ("matter",):
                 yield _scent("none" if answer in _NO else "scented", at, at + 2)
                 continue
+        if _asked(talk.texts, at) and talk.texts[at + 1 : at + 2] in _PLAIN_NO:
+            yield _scent("none", at - 3, at + 2)
+            continue
         for i in range(at + 1, min(len(talk.texts), at + _NONE_WITHIN)):
             if talk.texts[i] in mentions.vocabulary.classes["foliage"]:
                 break
             if talk.texts[i] == "none" and talk.texts[i - 1] in ("has", "'s", "is", "got", "have"):
                 yield _scent("none", i - 1, i + 1)
                 break
+
+
+_PLAIN_NO = (("no",), ("none",), ("nope",), ("nah",))
+
+
+def _asked(texts: tuple[str, ...], at: int) -> bool:
+    """ "has it a scent", "is there any scent", where captions lose the question mark."""
+    before = texts[max(0, at - 4) : at]
+    return any(
+        before[i] in ("has", "is", "does", "any") and before[i + 1] in ("it", "there", "she", "he")
+        for i in range(len(before) - 1)
+    )
 
 
 def sniffed_in_vain(mentions: Mentions) -> Iterator[Statement]:

@@ -86,6 +86,10 @@ from tests.reading.said import values
         ("The flowers come large.", "bloom_size", ["large"]),
         ("It came through the wet without so much as a spot.", "health", ["clean"]),
         ("The leaf gives off a lemon smell.", "foliage", ["scented"]),
+        ("A beautiful round flower.", "bloom_form", ["rounded"]),
+        ("It grows flat along the bench.", "habit", ["spreading"]),
+        ("I've yet to see a mark on a leaf of it.", "health", ["clean"]),
+        ("The flowers are tiny but there are plenty of them.", "flowering", ["free"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -149,6 +153,9 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("The upright one's over there.", "habit"),
         ("I've trailed all the way to the shed.", "habit"),
         ("Somebody's been at the scented soap.", "scent"),
+        ("If that's rust I'm a Dutchman.", "health"),
+        ("Keep the water off or you'll have rot.", "health"),
+        ("I want something bushy and this isn't it.", "habit"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:

@@ -31,6 +31,8 @@ from tests.reading.said import values
         ("Its mother was Hobnail, and it's its mother it's like.", "Hobnail"),
         ("It's basically Hobnail again.", "Hobnail"),
         ("It brings Hobnail to mind.", "Hobnail"),
+        ("It's for all the world Hobnail.", "Hobnail"),
+        ("There's precious little between this and Hobnail.", "Hobnail"),
         ("It's a smaller Hobnail.", "Hobnail"),
         ("I'd have put money on that being Hobnail.", "Hobnail"),
         ("If you didn't know you'd say it was Hobnail.", "Hobnail"),

@@ -12,6 +12,7 @@ from tests.reading.said import values
         ("Have a sniff of that, gorgeous.", ["scented"]),
         ("You get a waft off it in the evenings.", ["scented"]),
         ("I had my nose in it, nothing.", ["none"]),
+        ("so has it a scent no not that i can find", ["none"]),
         ("There's a smell of creosote in here.", []),
         ("You get a whiff of paraffin from the heater.", []),
         ("It has a whiff of Hobnail about it.", []),
