@@ -71,7 +71,8 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
     The nearest word before that can be what is spoken of decides: a thing, or a pronoun.
     """
     talk = mentions.talk
-    if _PRONOUNS & set(talk.texts[found.start : found.end]):
+    said = talk.texts[found.start : found.end]
+    if _PRONOUNS & set(said) or said[0] in ("i", "we"):
         return False
     low = max(talk.clause(found.start)[0], found.start - _SUBJECT_REACH)
     for i in range(found.start - 1, low - 1, -1):

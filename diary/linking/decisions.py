@@ -6,6 +6,7 @@ proposed ("I might name it", "if it does nothing by June it's for the heap").
 
 import re
 
+from diary.linking.answered import Answer, answer
 from diary.linking.crosses_to_make import crosses_to_make
 from diary.linking.decided_of import is_of_the_plant
 from diary.linking.intended import find_intended
@@ -44,13 +45,16 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if habits & {Habit.WISH, Habit.REPORTED, Habit.QUESTION, Habit.HISTORY}:
+        if habits & {Habit.WISH, Habit.REPORTED} or _long_ago(mentions, f):
+            continue
+        answered = answer(mentions, f)
+        if answered is Answer.OPEN:
             continue
         if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
             continue
         if put_off(mentions, f):
             continue
-        if not own and denied_by(mentions, f) is not None:
+        if answered is Answer.NO or (not own and denied_by(mentions, f) is not None):
             if (other := overturned(mentions, f)) is not None:
                 taken |= set(range(f.start, f.end))
                 kept.append(other)
@@ -98,6 +102,18 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
     return bool(ends) and not named and led
 
 
+def _long_ago(mentions: Mentions, found: Found) -> bool:
+    """ "last year I binned it"; not "I put its own pollen on it last week", which still runs."""
+    texts = mentions.talk.texts
+    lately = found.label in ("breed", "propagate")
+    return any(
+        not (lately and texts[scope.cue + 1 : scope.cue + 2] in (("week",), ("fortnight",)))
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+        if scope.habit is Habit.HISTORY
+    )
+
+
 def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     """ "bye bye | that's one fifty": the last word is already the next statement's."""
     tokens = mentions.talk.tokens
@@ -143,6 +159,7 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
             and talk.tokens[stop - 1].mark
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
+            and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
         )
         if alone and not taken & set(range(f.start, f.end)):
             found.append(

@@ -32,6 +32,8 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
     for deed in _longest(
         mentions.phrases(mentions.vocabulary.decisions_deeds, mentions.vocabulary.decisions_never)
     ):
+        if deed.label == "discard" and mentions.talk.texts[deed.start - 1] in _NOUN_LEADS:
+            continue
         low, high = _reach(mentions, deed)
         if any(i in taken for i in range(low, high)):
             continue
@@ -91,6 +93,8 @@ def _longest(found: Iterable[Found]) -> list[Found]:
     return sorted(kept, key=lambda f: f.start)
 
 
+# "the compost's come up lovely": the thing, and no deed.
+_NOUN_LEADS = frozenset("the of some fresh potting more bag bags".split())
 _PAST = frozenset(
     "took had was were went gave came made set did got 've been said told bred used put "
     "rooted struck already yesterday last ago since".split()

@@ -4,6 +4,7 @@
 it", "not a keeper" discard. Any other decision denied is none.
 """
 
+from diary.linking.answered import Answer, answer
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -13,6 +14,7 @@ _OTHER_WAY = {"discard": "keep", "keep": "discard"}
 _CUE_REACH, _LATER_REACH, _DENIAL_REACH, _DOUBT_REACH = 7, 6, 8, 8
 _THINKS = frozenset({"think", "believe", "reckon", "suppose", "see", "fancy", "imagine", "intend"})
 _WHO = frozenset("i we it she he this that they me us myself it's to i'd".split())
+_AM_I = frozenset("am i 'm we are 're would 'd going to be will 'll shall me ever".split())
 _TURNED = frozenset({"but", "so", "because", "and"})
 # "not binning it yet", "don't bin it till June": put off, and not decided.
 _PUT_OFF = frozenset("yet till until before unless just when if because for while today".split())
@@ -28,12 +30,18 @@ _KEEPS_TO_COME = frozenset({"'ll", "will", "shall", "going", "need", "cannot", "
 
 def denied_by(mentions: Mentions, found: Found) -> int | None:
     """Where the denial of a decision begins: "not a keeper", "I don't think I'll bin it"."""
+    texts = mentions.talk.texts
     doubt = _doubted(mentions, found)
     cues = [
         scope.cue
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
         if scope.habit is Habit.DENIAL and found.start - scope.cue <= _DENIAL_REACH
+    ]
+    cues += [
+        cue.start
+        for cue in mentions.cue("refusal", found.start - _DENIAL_REACH, found.start)
+        if cue.end <= found.start and set(texts[cue.end : found.start]) <= _AM_I
     ]
     return doubt if doubt is not None else max(cues, default=None)
 
@@ -58,6 +66,8 @@ def overturned(mentions: Mentions, found: Found) -> Statement | None:
     if value is None or not _is_a_deed(mentions, found):
         return None
     talk = mentions.talk
+    if answer(mentions, found) is Answer.NO:
+        return _the_other(value, found.start, found.end)
     cue = denied_by(mentions, found)
     if cue is None or found.start - cue > _CUE_REACH:
         return None
@@ -69,11 +79,15 @@ def overturned(mentions: Mentions, found: Found) -> Statement | None:
         return None
     if value == "discard" and not _never_kept(mentions, low, found):
         return None
+    return _the_other(value, cue, found.end)
+
+
+def _the_other(value: str, start: int, end: int) -> Statement:
     return Statement(
         trait="decision",
         value=value,
-        start=cue,
-        end=found.end,
+        start=start,
+        end=end,
         rule="the other decision denied",
         score=0.76,
     )
@@ -101,7 +115,8 @@ def _first_person(mentions: Mentions, cue: int) -> bool:
     talk = mentions.talk
     low = talk.clause(cue)[0]
     before = talk.texts[low:cue]
-    return bool({"i", "we", "me"} & set(before)) or set(before) <= _LED
+    refused = bool(mentions.cue("refusal", cue, cue + 1))
+    return refused or bool({"i", "we", "me"} & set(before)) or set(before) <= _LED
 
 
 def _never_kept(mentions: Mentions, low: int, found: Found) -> bool:

@@ -147,6 +147,9 @@ def sports(mentions: Mentions) -> Iterator[Statement]:
             )
 
 
+_SPORTING = frozenset("branch shoot stem limb broke came turned appeared arose found threw".split())
+
+
 def _found_on(mentions: Mentions, at: int) -> Operand | None:
     """ "a sport that turned up on A": the plant a little later in the sentence."""
     talk = mentions.talk
@@ -166,10 +169,6 @@ def _branch_of(mentions: Mentions, at: int) -> Operand | None:
     low = mentions.talk.sentence(at)[0] if mentions.talk.punctuated else max(0, at - 14)
     for ref in mentions.refs_in(low, at):
         lead = texts[max(low, ref.start - 4) : ref.start]
-        if (
-            ref.cut is None
-            and {"branch", "shoot", "stem", "limb"} & set(lead)
-            and lead[-1] in _FROM
-        ):
+        if ref.cut is None and lead and lead[-1] in _FROM and _SPORTING & set(lead):
             return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
     return None

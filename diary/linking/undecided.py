@@ -100,6 +100,7 @@ def under_condition(mentions: Mentions, found: Found) -> bool:
         talk.texts[cue.start] in _CONDITIONS
         and found.start - cue.start > 2
         and not _TURNED & set(talk.texts[cue.start : found.start])
+        and not (cue.start > low + 1 and "and" in talk.texts[cue.end : found.start])
         for cue in mentions.cue("hypothetical", low, found.start)
     )
 

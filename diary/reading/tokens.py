@@ -23,10 +23,19 @@ _NUMBER_WITH_UNIT = re.compile(
 _NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
 _PRICE = re.compile(r"^[£$€](\d.*)$")
 _TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
-_OPENED = {"n't": "not", "ca": "can", "wo": "will", "sha": "shall", "ai": "is", "`": "'"}
+_OPENED = {
+    "n't": "not",
+    "nt": "not",
+    "ca": "can",
+    "wo": "will",
+    "sha": "shall",
+    "ai": "is",
+    "`": "'",
+}
 _ENDINGS = frozenset(
     {"'s", "'m", "'ve", "'ll", "'d", "'re"}
 )  # as phrases of the vocabulary hold them
+_BARE_ENDINGS = {"s": "'s", "m": "'m", "ve": "'ve", "ll": "'ll", "d": "'d", "re": "'re"}
 _FRACTIONS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅝": "5/8", "⅜": "3/8", "⅞": "7/8"}
 # A mark of a full stop or a comma, after a token.
 STOP, QUERY, COMMA = ".", "?", ","
@@ -134,6 +143,8 @@ def pieces(raw: str) -> tuple[str, ...]:
     for part in re.split(r"[-–—/]", core):  # noqa: RUF001
         if part:
             found += [_OPENED.get(token.text, token.text) for token in _tokenizer()(part)]
+    if len(found) > 1 and "".join(found) == core and found[-1] in _BARE_ENDINGS:
+        found[-1] = _BARE_ENDINGS[found[-1]]  # "thats", "dont": an apostrophe left out
     if found[:2] == ["gon", "na"]:
         return ("going", "to")
     if found[:2] == ["got", "ta"]:

@@ -56,6 +56,22 @@ from tests.reading.said import values
         ("It can father the next lot.", "breed"),
         ("That's going into the permanent bed.", "keep"),
         ("Put it down for class four.", "show"),
+        # dismissals, places of waste, fodder
+        ("That gets its cards.", "discard"),
+        ("Into the chook bucket.", "discard"),
+        ("That's compost fodder.", "discard"),
+        ("One-way ticket to the brush pile.", "discard"),
+        ("So I'm afraid it's the green bin.", "discard"),
+        # approval, a place that is safe
+        ("It gets my vote.", "keep"),
+        ("Its place on the bench is quite safe.", "keep"),
+        ("Not on your nelly am I chucking that.", "keep"),
+        ("One last summer, then we'll know.", "watch"),
+        ("She's in the waiting room.", "watch"),
+        ("We could do with half a dozen more of these.", "propagate"),
+        ("I'm making a mother out of this one.", "breed"),
+        ("It's time this had a proper handle.", "name"),
+        ("It's climbing out of its pot.", "repot"),
         # done before, and to be done again
         ("I divided it in September, so I'll be doing the same again this year.", "propagate"),
         ("I've bred from it three times and I'll do it again.", "breed"),
@@ -74,6 +90,10 @@ def test_decisions(said: str, decision: str) -> None:
         "I'm not going to name it.",
         "The compost is too wet.",
         "I always keep the vents open in here.",
+        "She wants four bags of compost.",
+        "The compost's come up lovely.",
+        "I got a name for being tidy once.",
+        "The kettle's on, it'll keep.",
         # not the whole clause
         "Cerise it stays.",
         "She goes back on the bench.",

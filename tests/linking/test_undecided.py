@@ -15,6 +15,11 @@ from tests.reading.said import values
         ("The wife says bin it, so I'll bin it.", "discard"),
         ("I'd be daft to lose it.", "keep"),
         ("I put it on the show bench.", "show"),
+        ("I put its own pollen on it last week.", "breed"),
+        (
+            "It can sulk as long as it likes, and it's going to be the mother plant next year.",
+            "breed",
+        ),
     ],
 )
 def test_it_holds(said: str, decision: str) -> None:

@@ -14,6 +14,8 @@ from tests.reading.said import talk
         ("I\N{RIGHT SINGLE QUOTATION MARK}ve", ("i", "'ve")),
         ("can't", ("can", "not")),
         ("won't", ("will", "not")),
+        ("thats", ("that", "'s")),  # automatic captions leave the apostrophe out
+        ("dont", ("do", "not")),
         ("nine-centimetre", ("nine", "centimetre")),
         ("10mm", ("10", "mm")),  # openai/whisper, tests/test_normalizer.py
         ("55mm,", ("55", "mm")),
