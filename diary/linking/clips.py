@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from diary.linking.asides import goes_on, interrupts, wraps_up
 from diary.linking.walk import Turn
 from diary.reading.mentions import Mentions
+from diary.reading.tokens import Talk
 
 # A run of aside at least so long ends a clip, where sentences are not marked.
 _ASIDE_WORDS = 13
@@ -68,8 +69,17 @@ def cut_clips(
         last = n + 1 == len(turns)
         units = _units(mentions, turn, stop, marks)
         for start, end in _kept(mentions, units, turn.at, stop, last):
-            stretches.append(Stretch(start=start, end=end, turn=turn))
+            start, end = _at_a_word(talk, start), _at_a_word(talk, end)
+            if start < end:
+                stretches.append(Stretch(start=start, end=end, turn=turn))
     return tuple(stretches)
+
+
+def _at_a_word(talk: Talk, at: int) -> int:
+    """Where the word begins that the token belongs to: a clip never begins inside "there's"."""
+    while 0 < at < len(talk.tokens) and talk.tokens[at - 1].word == talk.tokens[at].word:
+        at -= 1
+    return at
 
 
 def _marks(

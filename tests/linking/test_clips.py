@@ -149,3 +149,15 @@ def test_another_day_puts_the_plant_in_hand_down() -> None:
     clips = read(*talk, "This is twenty-three eleven.", "It's red.").clips
     assert [c.plant.number for c in clips] == ["23-04", "23-11"]
     assert "heads" not in words(clips[0], *talk)
+
+
+def test_no_clip_begins_inside_a_word() -> None:
+    talk = (
+        "this is twenty three oh four",
+        "soft pink with a white eye out you come mate",
+        "then there's this one that came up by the tank no tag no nothing",
+        "a hot pink with a white edge",
+    )
+    first, second = read(*talk).clips
+    assert first.last_word < second.first_word
+    assert words(second, *talk).startswith("there's this one")
