@@ -100,7 +100,9 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         return None
     again = returning or "again" in talk.texts[end - 1 : end + 2]
     before = talk.texts[max(0, at - 2) : at]
-    governed = before[-1:] != () and before[-1] in _GOVERNING and not again
+    governed = (
+        before != ("as", "for") and before[-1:] != () and before[-1] in _GOVERNING and not again
+    )
     if governed or (not again and talk.punctuated and not _heads(mentions, at)):
         return None
     told = end
@@ -183,11 +185,15 @@ def _told_of(mentions: Mentions, plant: Plant, walk: Walk) -> frozenset[str]:
     for n, turn in enumerate(walk.turns[first:], first):
         if turn.plant == plant:
             stop = walk.turns[n + 1].at if n + 1 < len(walk.turns) else turn.at
-            told = range(turn.at, stop)
-            words |= telling_words(
-                tuple(mentions.talk.texts[i] for i in told if not _denied(mentions, i))
-            )
+            if n not in walk.told or n + 2 >= len(walk.turns):
+                walk.told[n] = _telling(mentions, turn.at, stop)
+            words |= walk.told[n]
     return frozenset(words)
+
+
+def _telling(mentions: Mentions, start: int, stop: int) -> frozenset[str]:
+    told = (mentions.talk.texts[i] for i in range(start, stop) if not _denied(mentions, i))
+    return telling_words(tuple(told))
 
 
 def _denied(mentions: Mentions, at: int) -> bool:

@@ -15,6 +15,7 @@ _HAVING = frozenset(
     "any up in out at all to me us here then now either gone having given seems looks that "
     "which who are i we".split()
 )
+_OBJECTS = frozenset({"it", "him", "her", "them"})
 _FINITE = frozenset(
     "has 's had have got lost is was came comes arrived carries does did hasn never lacks wants "
     "seems turned".split()
@@ -129,6 +130,13 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
     while first > low and i - first < _PHRASE:
         if talk.texts[first - 2 : first - 1] and talk.texts[first - 2] in _BESIDE:
             first -= 2  # "the little thing behind it"
+            continue
+        if (
+            first > 1
+            and talk.texts[first - 1] in _OBJECTS
+            and talk.texts[first - 2].endswith("ing")
+        ):
+            first -= 2  # "the one keeping it company"
             continue
         if talk.texts[first - 1] in _VERBS or (first < i and talk.tokens[first - 1].mark):
             break

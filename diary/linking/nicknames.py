@@ -117,7 +117,9 @@ def _heads(mentions: Mentions, at: int, end: int) -> bool:
     tells = rest[:1] != () and rest[0] in _TELLS
     if talk.punctuated:
         return led and (tells or bool(talk.tokens[end - 1].mark))
-    return tells and (led or talk.texts[at - 1] in ("and", "but", "oh", "so", "to"))
+    return tells and (
+        led or talk.texts[at] == "the" or talk.texts[at - 1] in ("and", "but", "oh", "so", "to")
+    )
 
 
 def back_by_nickname(mentions: Mentions, nickname: Nickname, walk: Walk) -> Turn | None:

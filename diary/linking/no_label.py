@@ -35,6 +35,7 @@ _ORDERS = frozenset(
     "take leave pop use".split()
 )
 _LEADS = frozenset("and now oh so well right then but please just".split())
+_STILL_READ = frozenset("brittle soft green yellow brown grey curly mouldy crooked".split())
 _REACH = 9
 
 
@@ -76,6 +77,9 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
     thieves = [low + i for i, t in enumerate(before) if t in _THIEVES]
     if thieves and any(t in _TOOK | _LOSSES for t in talk.texts[thieves[0] + 1 : at]):
         return at
+    gone = after.index("gone") + 1 if "gone" in after else len(after)
+    if _STILL_READ & set(after[gone : gone + 1]):
+        return None  # "the tag's gone brittle, but you can still read it"
     if "by" in after and _THIEVES & set(after[after.index("by") :]):
         return at  # "the label has been got at by the slugs"
     went = [i for i, t in enumerate(after) if t in ("went", "gone", "ended")]

@@ -104,6 +104,8 @@ def told_soon(
                 continue
             if ref.start - at > near and mentions.cue("movement", at, ref.start):
                 continue  # "no label, it's white, next is 23-05"
+            if not mentions.talk.punctuated and leads.told_before(ref.start) > at + near:
+                continue  # "no label it's red this is 23-05"
             later = mentions.talk.sentence(ref.start)[0] > at
             if later and near == _NEAR_NUMBER and not leads.before(ref.start).shown:
                 continue

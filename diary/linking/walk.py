@@ -1,6 +1,6 @@
 """A walk along the bench as it is followed: the turns so far, and what they leave behind."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from diary.linking.document import Plant
 from diary.reading.scope import Habit
@@ -38,6 +38,7 @@ class Walk:
     unnamed: tuple[tuple[Plant, frozenset[str]], ...] = ()
     shown: tuple[tuple[Plant, int], ...] = ()  # plants with the token of their turn
     turns: tuple[Turn, ...] = ()
+    told: dict[int, frozenset[str]] = field(default_factory=dict)  # words of each finished turn
 
 
 def telling_words(words: tuple[str, ...]) -> frozenset[str]:
