@@ -18,7 +18,8 @@ from tests.reading.said import NAMES, NUMBERS, on_record, said
 
 # Words that rules listen for, so that chance puts cues beside each other in every order.
 _TALK = """
-    this is next back to the one a an and no not it's isn't there's here's what's then came like sister of by times crossed
+    this is next back to the one a an and no not it's isn't there's here's what's then
+    came like sister of by times crossed
     with selfed sport bee-pollinated five four and half inches centimetres mm across tall
     about pink salmon pale dark blotch throat edge petals upper leaf zone eye double frilled
     compact keep bin cutting cuttings three heads buds seeds sown came up rust scented early
