@@ -12,7 +12,7 @@ from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.walk import Walk
 from diary.reading.mentions import Mentions, Ref
 
-_LOSSES = frozenset(
+LOSSES = frozenset(
     "died rotted perished drowned failed withered froze snuffed went dead defunct "
     "sold damped collapsed vanished disappeared".split()
 )
@@ -26,7 +26,7 @@ _DEEDS = frozenset(
 _GIVEN_UP = _DEEDS - {"had"}
 _WHO = frozenset({"that", "which", "who", "what"})
 _ORIGIN = frozenset("off from out of up through as true by with".split())
-_PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
+PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
 _PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
 
 
@@ -43,17 +43,22 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
             return False  # "number 11, that came off a pod on Tin Whistle"
         if rest[1] in _WAS:
             return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
-        return rest[1] in _PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
+        return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
     if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
         return True
-    if rest[0] in _PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
+    if rest[0] in PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
         return True  # "23-18 I lost to the frost"
     i = 0
     while i < len(rest) - 1 and rest[i] in _HAVING:
         i += 1
+    clause = talk.texts[end : min(end + 12, talk.clause(ref.start)[1])]
+    if talk.punctuated and any(
+        clause[n] == "and" and clause[n + 1] in LOSSES for n in range(len(clause) - 1)
+    ):
+        return True  # "23-09 came out of the same pod and died"
     if rest[i] == "went":
         return rest[i + 1 : i + 2] != () and rest[i + 1] in _PLACES_GONE
-    return rest[i] in _LOSSES
+    return rest[i] in LOSSES
 
 
 def _list_end(mentions: Mentions, ref: Ref) -> int:
@@ -195,28 +200,6 @@ def not_here(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
     rest = mentions.talk.texts[ref.end : ref.end + 3]
     return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
-
-
-_REFUSED = frozenset({"not", "never", "to"})  # "labels to write that I mustn't forget, 3/24"
-_SKIPPING = frozenset("skip skipping skipped ignore ignoring forget bypass".split())
-_WRITTEN = frozenset("written printed scribbled scrawled pencilled stamped".split())
-_BELONGINGS = frozenset("pollen seed mother father label tag stick place spot parents twin".split())
-
-
-def skipped(mentions: Mentions, ref: Ref) -> bool:
-    """ "Skip 23-18", "had 23-18 been any good", "it's got 23-18 written on the back".
-
-    Also "24-11's pollen would improve it"; not "24-11's a red".
-    """
-    texts = mentions.talk.texts
-    before, rest = texts[ref.start - 1 : ref.start], texts[ref.end : ref.end + 2]
-    skips = bool(before) and before[0] in _SKIPPING and texts[ref.start - 2] not in _REFUSED
-    return (
-        skips
-        or (before == ("had",) and rest[:1] == ("been",))
-        or (bool(rest) and rest[0] in _WRITTEN)
-        or (rest[:1] == ("'s",) and len(rest) == 2 and rest[1] in _BELONGINGS)
-    )
 
 
 _HERE = frozenset("here on with among in around about worth".split())

@@ -157,7 +157,10 @@ class LeadIns:
             p.lower() for shape in self._mentions.numbers.shapes for p in shape.prefixes if p
         }
         for i in range(at - 1, max(-1, at - 24), -1):
-            match = re.fullmatch(r"([a-z]{1,2})s", self._mentions.talk.texts[i])
+            texts = self._mentions.talk.texts
+            if texts[i] in prefixes and texts[i + 1] == "'s" and texts[i - 1] in ("the", "to"):
+                return texts[i]  # "the b's now"
+            match = re.fullmatch(r"([a-z]{1,2})s", texts[i])
             if match and match[1] in prefixes and self._mentions.talk.texts[i - 1] in ("the", "to"):
                 return match[1]
         return ""

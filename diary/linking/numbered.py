@@ -10,12 +10,12 @@ from diary.linking.in_passing import (
     not_here,
     only_told_apart,
     paired,
-    skipped,
     tells_of_the_lost,
 )
 from diary.linking.lead_ins import LeadIn, LeadIns
 from diary.linking.openings import opening
 from diary.linking.plainly_brought import plainly_brought
+from diary.linking.skipped import skipped
 from diary.linking.statement import Statement
 from diary.linking.walk import Turn, Walk
 from diary.reading.mentions import Mentions, Ref

@@ -23,6 +23,7 @@ def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
         or _stands_by(mentions, ref)
         or _instead(mentions, ref)
         or _goes_on(mentions, ref)
+        or _part_shown(mentions, ref)
     )
 
 
@@ -72,6 +73,18 @@ def _goes_on(mentions: Mentions, ref: Ref) -> bool:
     return talk.texts[start : ref.start] in (("on", "to"), ("onto",), ("and", "on", "to")) and (
         talk.punctuated
     )
+
+
+_SHOWING = frozenset("show showing look looking see".split())
+
+
+def _part_shown(mentions: Mentions, ref: Ref) -> bool:
+    """ "Let me show you the inside of 24-05"; not "no sign of 24-05"."""
+    texts = mentions.talk.texts
+    head = max(mentions.talk.sentence(ref.start)[0], ref.start - 8)
+    if texts[ref.start - 1 : ref.start] != ("of",) or "the" not in texts[head : ref.start]:
+        return False
+    return bool(_SHOWING & set(texts[head : ref.start]))
 
 
 def _instead(mentions: Mentions, ref: Ref) -> bool:

@@ -23,6 +23,7 @@ from diary.linking.statement import Statement
 from diary.linking.unnumbered import unlabelled
 from diary.linking.walk import Turn, Walk, telling_words
 from diary.reading.mentions import Mentions, Ref
+from diary.reading.phrases import Found
 from diary.reading.scope import Habit
 
 _FIRST_WORDS = 60
@@ -124,7 +125,11 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     if ref.title == last.plant.number:
         return False
     repairs = mentions.cue("repair", last.said, ref.start)
-    mended = any(last.said < f.start < ref.start and ref.start - f.end <= 5 for f in repairs)
+    mended = any(
+        last.said < f.start < ref.start and ref.start - f.end <= 5
+        for f in repairs
+        if not _closes(mentions, f)
+    )
     if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
     if (
@@ -141,6 +146,14 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     walk.shown = (*walk.shown[:-1], (plant, last.at))
     walk.numbers = (*walk.numbers[:-1], ref.title)
     return True
+
+
+def _closes(mentions: Mentions, repair: Found) -> bool:
+    """ "Coral, I'd call it. 18D?": the end of a sentence, and no repair."""
+    talk = mentions.talk
+    return talk.texts[repair.start : repair.end] == ("call", "it") and bool(
+        talk.tokens[repair.end - 1].mark
+    )
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

@@ -21,7 +21,7 @@ _PLURAL_ONES = {f"{word}s": n for word, n in ONES.items() if 0 < n < 20} | {
     "elevens": 11,
     "twelves": 12,
 }
-_WRITTEN = re.compile(r"'?(\d{2}|\d{4})(s?)")
+_WRITTEN = re.compile(r"(?:[a-z]{1,2}(?=\d+s$))?'?(\d{2}|\d{4})(s?)")
 _OWNED = frozenset("the those these my our that this your last of".split())
 
 

@@ -36,6 +36,8 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
         return True
     if heard.cut is not None and _follows(talk, start, vocabulary, "small_figure"):
         return True
+    if vocabulary.cues["figure_unit"].at(texts, heard.end) is not None:
+        return not talk.tokens[heard.end - 1].mark
     certain = heard.on_record and heard.explicit
     if not certain and vocabulary.cues["figure_of"].at(texts, heard.end) is not None:
         each = texts[heard.end] == "each" and vocabulary.subjects.at(texts, heard.end + 1)

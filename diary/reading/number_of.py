@@ -19,6 +19,7 @@ _COUNTED = frozenset(
     "votes points stems shoots trusses umbels florets pods cells corms bulbs tubers offsets crowns "
     "trays".split()
 )
+_MANY = frozenset("have had are were came died survived went got look show need want".split())
 _LIKEWISE = frozenset({"also", "again", "still", "likewise", "too"})
 _NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
 _OUT_OF = (("of",), ("from",), ("out", "of"), ("in",), ("off",), ("among",), ("over",), ("for",))
@@ -111,6 +112,8 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     if not named and of not in (("of",), ("over",)):
         return None
     ended = bool(talk.tokens[batch.end - 1].mark) or batch.end >= len(texts)
+    if i == at and not ended and texts[batch.end] in _MANY:
+        return None  # "seventeen of the twenty-threes had mildew"
     if batch.plain and not ended and texts[batch.end] in _COUNTED:
         return None  # "8 of the 20 seeds"
     return _best(system, batch, digits, prefix, at, need_record=not named)

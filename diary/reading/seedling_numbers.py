@@ -144,7 +144,7 @@ def _cut_short(
         joined = "".join(digits)
         if len(joined) > 3:
             continue
-        if (not digits and not letters) or texts_of(talk, at, end) in _NO_NUMBER_ALONE:
+        if (not digits and not letters) or _is_no_number_alone(talk, at, end):
             continue
         if digits and not letters and (suffixed and all(s.suffixed for s in system.shapes)):
             continue
@@ -173,6 +173,14 @@ _COUNTED_OFF = frozenset(
 )
 _LETTER_NAMES = frozenset("abcdefgh")
 _NO_NUMBER_ALONE = frozenset({("one",), ("a",), ("zero",), ("one", "oh")})
+
+
+def _is_no_number_alone(talk: Talk, at: int, end: int) -> bool:
+    """ "one", "a"; but "number one is a pink"."""
+    if texts_of(talk, at, end) not in _NO_NUMBER_ALONE:
+        return False
+    told = bool(talk.tokens[end - 1].mark) or talk.texts[end : end + 1] in (("is",), ("'s",))
+    return not (told and at and talk.texts[at - 1] == "number" and talk.texts[at] == "one")
 
 
 def texts_of(talk: Talk, start: int, end: int) -> tuple[str, ...]:

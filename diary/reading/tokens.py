@@ -21,6 +21,7 @@ _NUMBER_WITH_UNIT = re.compile(
     r"^(\d+(?:\.\d+)?)(mm|cm|cms|m|mil|mils|p|in|ins|ft|am|pm|c|f|ml|l|kg|g|inch|inches)$"
 )
 _NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
+_WORD_HYPHEN_NUMBER = re.compile(r"^([a-z]{3,})-(\d.*)$")
 _PRICE = re.compile(r"^[£$€](\d.*)$")
 _TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
 _OPENED = {
@@ -138,6 +139,8 @@ def pieces(raw: str) -> tuple[str, ...]:
             return (unit[1], unit[2])
         if hyphen := _NUMBER_HYPHEN_WORD.match(core):
             return (hyphen[1], *pieces(hyphen[2]))
+        if hyphen := _WORD_HYPHEN_NUMBER.match(core):
+            return (*pieces(hyphen[1]), *pieces(hyphen[2]))
         return (core,)
     found: list[str] = []
     for part in re.split(r"[-–—/]", core):  # noqa: RUF001

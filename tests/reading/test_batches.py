@@ -73,6 +73,7 @@ def test_the_place_before_the_year(said: str, number: str) -> None:
         ("number eleven of the twenty-threes", "23-11"),
         ("plant nine from the 2024 sowing", "24-09"),
         ("twenty-four, number seven", "24-07"),
+        ("23-dash-11", "23-11"),
         ("two thousand and twenty-four, number nine", "24-09"),
         ("oh four of the twenty-threes", "23-04"),
     ],
@@ -90,6 +91,7 @@ def test_the_year_before_the_place(said: str, number: str) -> None:
         "the thermometer by the door says twenty-three point five",
         "it is on page 23 04 of my book",
         "I sowed sixteen of that cross",
+        "eleven of the twenty-threes had mildew",
     ],
 )
 def test_figures_that_are_no_plants(said: str) -> None:
