@@ -4,6 +4,7 @@
 "you need eight trusses open to show it"; not "five buds to come", nor "nine cuttings taken".
 """
 
+from diary.linking.no_size import SEASONS
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity
 from diary.reading.phrases import Found
@@ -26,6 +27,11 @@ def is_gone(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
         ):
             return True
     low = max(talk.sentence(amount.start)[0], amount.start - _BEFORE)
+    then = talk.texts[end : end + 3]
+    if "had" in talk.texts[max(low, amount.start - 3) : amount.start] and (
+        then[:1] in (("in",), ("at",), ("last",), ("by",)) and SEASONS & set(then[1:])
+    ):
+        return True  # "it had eleven heads in June"
     return any(
         set(talk.texts[f.end : amount.start]) <= _PAST
         for f in vocabulary.count_gone_before.find(talk.texts, low, amount.start)

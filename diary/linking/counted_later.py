@@ -28,7 +28,7 @@ _GOES_ON = frozenset(
     "i of on open out all in so and at if now but with already showing coming it still left "
     "there today or to behind this".split()
 )
-_LOST = frozenset({"lost", "died", "rotted", "failed", "dropped"})
+_LOST = frozenset({"lost", "died", "rotted", "failed", "dropped", "eaten", "gone", "snapped"})
 _LEFT = (
     ("there", "'s"),
     ("that", "'s"),
@@ -207,6 +207,10 @@ def left_of(mentions: Mentions, noun: Found, amount: Quantity) -> Quantity | Non
         left = quantity(texts, at)
         if left is None or left.value >= amount.value:
             continue
-        if texts[at - 2 : at] in _LEFT or texts[at - 1 : at] in (("leaves",), ("leaving",)):
+        if texts[at - 2 : at] in _LEFT or texts[at - 1 : at] in (
+            ("leaves",),
+            ("leaving",),
+            ("so",),
+        ):
             return left
     return None

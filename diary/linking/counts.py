@@ -144,6 +144,8 @@ def _misheard(mentions: Mentions, at: int, noun: Found) -> bool:
     texts = mentions.talk.texts
     if at < 1 or texts[at] not in HOMOPHONES or not texts[noun.end - 1].endswith("s"):
         return False
+    if texts[at] == "ate" and mentions.talk.clause(at)[0] == at:
+        return True  # "ate heads on this"
     if texts[at - 1] not in _BEFORE_HOMOPHONE:
         return False
     sure = texts[at] in ("ate", "won") or texts[at - 1] not in ("and", "but", "you", "all", "is")

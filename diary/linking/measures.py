@@ -83,7 +83,7 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             or _no_noun(mentions, between)
         )
         two_units = m.length.metric != previous.length.metric and m.length.unit_said
-        alike = 0.4 <= m.length.mm / max(previous.length.mm, 0.1) <= 2.5
+        alike = 0.39 <= m.length.mm / max(previous.length.mm, 0.1) <= 2.55
         close = 0.75 <= m.length.mm / max(previous.length.mm, 0.1) <= 1.35
         said = talk.texts[previous.length.end : m.length.start]
         anew = close and (bool(_INSTRUMENTS & set(said)) or said[-1:] in (("nearer",), ("closer",)))

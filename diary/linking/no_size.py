@@ -87,7 +87,7 @@ _TELLING = frozenset(
 )
 
 
-_SEASONS = frozenset(
+SEASONS = frozenset(
     "christmas easter whitsun michaelmas midsummer january february march april june july "
     "august september october november december spring summer autumn winter".split()
 )
@@ -111,8 +111,8 @@ def _past(mentions: Mentions, length: Length) -> bool:
     for i in range(length.end, min(length.end + 4, len(texts) - 1)):
         if talk.between(length.end - 1, i, (".", ",", "?")):
             return False
-        if texts[i] in ("at", "in", "by", "last") and texts[i + 1] in _SEASONS | {"the"}:
-            return texts[i + 1] in _SEASONS or bool(_SEASONS & set(texts[i + 2 : i + 3]))
+        if texts[i] in ("at", "in", "by", "last") and texts[i + 1] in SEASONS | {"the"}:
+            return texts[i + 1] in SEASONS or bool(SEASONS & set(texts[i + 2 : i + 3]))
     return False
 
 

@@ -24,11 +24,13 @@ from diary.reading.spoken import amount_at
 from diary.reading.tokens import Talk
 
 SOWN, GERMINATED = "count_seeds_sown", "count_germinated"
-_UNSAID = frozenset({Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION})
+_UNSAID = frozenset({Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION, Habit.HYPOTHETICAL})
 _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
+_HAD = frozenset("had got have get gets gave give gives me us more than over at least".split())
+_IN_GENERAL = frozenset("never every always usually average generally".split())
 _OF_OTHERS = tuple(
     (w,)
     for w in "cuttings per to inch days pods pod berries capsules heads batches packets trays pans "
@@ -173,6 +175,8 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     talk, vocabulary = mentions.talk, mentions.vocabulary
     if talk.texts[amount.start : amount.end] == ("one",) or _yet_to_sow(mentions, amount):
         return False
+    if _in_general(mentions, amount):
+        return False  # "I never had more than two seeds off its mother"
     sowing = precedes(mentions, amount, vocabulary.sown_before)
     if sowing is not None:
         lead = talk.texts[max(0, sowing.start - 2) : sowing.start]
@@ -201,6 +205,14 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
         vocabulary.sown.find(texts, low, high)
         or vocabulary.germinated.find(texts, amount.end, high)
     )
+
+
+def _in_general(mentions: Mentions, amount: Quantity) -> bool:
+    """ "I never had more than two seeds off its mother"; not "never touched it, nine seeds"."""
+    texts, i = mentions.talk.texts, amount.start
+    while i > 0 and amount.start - i < 6 and texts[i - 1] in _HAD:
+        i -= 1
+    return i > 0 and texts[i - 1] in _IN_GENERAL
 
 
 def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:

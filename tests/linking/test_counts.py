@@ -145,6 +145,10 @@ def test_seeds_in_two_figures(said: str, sown: int, up: int) -> None:
         "Two shoots to come off for cuttings.",
         "You need at least eight trusses open to show it.",
         "I want six of it.",
+        "I never had more than two seeds off its mother.",
+        "If I had ten seeds from it I'd be happy.",
+        "It had eleven heads in June.",
+        "I took two heads off to see the label.",
     ],
 )
 def test_what_is_gone_asked_for_or_yet_to_sow_is_no_count(said: str) -> None:
