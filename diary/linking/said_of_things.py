@@ -69,6 +69,7 @@ def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
     """ "the bench is covered in petals": the noun of the clause, with no plant after it."""
     talk, things = mentions.talk, mentions.vocabulary.classes["not_plant"]
     low = talk.clause(s.start)[0]
+    low = max([low, *(r.end for r in mentions.refs_in(low, s.start))])
     if _my_own(mentions, low, s.start):
         return True
     for i in range(s.start - 1, max(low, s.start - _WITHIN) - 1, -1):
@@ -102,6 +103,9 @@ _GOVERNING = frozenset("in on for at of to by with from under over near since un
 
 def _of_the_grower(mentions: Mentions, s: Statement) -> bool:
     """ "we're three weeks behind", "I was late with the sowing", "I had to stand upright"."""
+    before = mentions.talk.texts[s.start - 1 : s.start]
+    if s.trait in ("habit", "bloom_form") and before in (("we",), ("i",)):
+        return True  # "we doubled the order"
     if s.trait == "habit":
         low = max(mentions.talk.clause(s.start)[0], s.start - 6)
         mine = set(mentions.talk.texts[low : s.start + 1])
@@ -159,14 +163,15 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
     found = mentions.parts_in(max(low, s.start - _WITHIN), s.start)
     if "as" in own and low < s.start and _HEADS & set(talk.texts[low : s.start]):
         return True  # "it's a ball, tight as a drum"
-    parts = [p for p in found if p.label in _PARTS_OF_FLOWERS | {"bloom", "stem"}]
+    parts = [p for p in found if p.label in _PARTS_OF_FLOWERS | {"bloom", "stem", "leaf"}]
     parts = [p for p in parts if talk.texts[p.end : p.end + 3] != ("of", "the", "pot")]
     if not parts:
         return False
     between = talk.texts[parts[-1].end : s.start]
     if parts[-1].label not in _PARTS_OF_FLOWERS:
         likened = "as" in talk.texts[s.start : s.end]
-        if not likened and not (len(between) <= 2 and set(between) & _VERBS):
+        adjacent = not between or (len(between) <= 2 and bool(set(between) & _VERBS))
+        if not likened and not adjacent:
             return False
     if talk.texts[s.end : s.end + 1] and talk.texts[s.end] in _GROWTH:
         return False

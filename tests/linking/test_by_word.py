@@ -90,6 +90,10 @@ from tests.reading.said import values
         ("It grows flat along the bench.", "habit", ["spreading"]),
         ("I've yet to see a mark on a leaf of it.", "health", ["clean"]),
         ("The flowers are tiny but there are plenty of them.", "flowering", ["free"]),
+        ("this is 23 04 goes straight up like a drainpipe", "habit", ["upright"]),
+        ("In better health than I am.", "health", ["clean"]),
+        ("A good shape, round and tight.", "habit", ["compact"]),
+        ("A little button of a bloom.", "bloom_size", ["small"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -156,6 +160,11 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("If that's rust I'm a Dutchman.", "health"),
         ("Keep the water off or you'll have rot.", "health"),
         ("I want something bushy and this isn't it.", "habit"),
+        ("A little button of a bloom.", "habit"),
+        ("I'm told there's rust about this year.", "health"),
+        ("A rotten photograph, that.", "health"),
+        ("We doubled the order this year.", "bloom_form"),
+        ("The sticky card's full of whitefly.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:

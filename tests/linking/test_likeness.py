@@ -31,6 +31,7 @@ from tests.reading.said import values
         ("Its mother was Hobnail, and it's its mother it's like.", "Hobnail"),
         ("It's basically Hobnail again.", "Hobnail"),
         ("It brings Hobnail to mind.", "Hobnail"),
+        ("The likeness to Hobnail is uncanny.", "Hobnail"),
         ("It's for all the world Hobnail.", "Hobnail"),
         ("There's precious little between this and Hobnail.", "Hobnail"),
         ("It's a smaller Hobnail.", "Hobnail"),

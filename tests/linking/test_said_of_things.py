@@ -20,6 +20,7 @@ from tests.reading.said import values
         ("The blotch spreads towards the rim.", "habit"),
         ("It has a purple edge as neat as a hem.", "habit"),
         ("My hands smell of lemon.", "scent"),
+        ("Leaf small and neat.", "habit"),
     ],
 )
 def test_said_of_something_else(said: str, trait: str) -> None:
