@@ -68,8 +68,11 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
         paired[amount.start] = _told(mentions, GERMINATED if came else SOWN, amount)
     for amount in amounts:
         unsaid = mentions.scopes.habits(amount.start) & _UNSAID
-        if unsaid - {Habit.QUESTION}:
+        if unsaid - {Habit.QUESTION, Habit.HYPOTHETICAL}:
             continue
+        if Habit.HYPOTHETICAL in unsaid and _supposed(mentions, amount):
+            continue
+        unsaid = unsaid & {Habit.QUESTION}
         if amount.value == 1 and _one_of(mentions, amount, paired):
             continue  # "one of three that germinated"
         told = paired.get(amount.start)
@@ -80,6 +83,12 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
         if unsaid:
             doubted.add(amount.start)
     return [*found, *_whole_lot(mentions, found)], doubted
+
+
+def _supposed(mentions: Mentions, amount: Quantity) -> bool:
+    """ "if I had ten seeds from it"; not "if it lives 12 seeds I sowed"."""
+    before = mentions.talk.texts[max(0, amount.start - 4) : amount.start]
+    return mentions.talk.punctuated or before[-1:] in (("had",), ("got",), ("have",), ("get",))
 
 
 def _one_of(mentions: Mentions, amount: Quantity, paired: dict[int, Statement]) -> bool:
