@@ -158,6 +158,10 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
     return start if whole and not mentions.colours_in(first, i) else None
 
 
+_SUBJECTS = frozenset({"it", "he", "she", "which", "that"})
+_BACK, _ASKED = 3, 7
+
+
 def of_one_in_hand(mentions: Mentions, at: int, walk: Walk) -> bool:
     """ "This is 24-60, which isn't in the book yet", "24-60. It isn't in the book.": the number
     has just been given.
@@ -165,11 +169,20 @@ def of_one_in_hand(mentions: Mentions, at: int, walk: Walk) -> bool:
     if not walk.turns or walk.turns[-1].plant.kind is PlantKind.UNNAMED:
         return False
     said, talk = walk.turns[-1].said, mentions.talk
+    number = mentions.ref_at(said)
+    if any(talk.texts[i : i + 2] == ("this", "one") for i in range(at, at + _ASKED)):
+        return False  # "don't ask me who this one is"
     start = talk.sentence(at)[0]
-    subject = talk.texts[start] in ("it", "he", "she", "which")
-    if start and subject and set(talk.texts[start + 1 : at]) <= _HAVING:
+    subject = talk.texts[start] in _SUBJECTS and set(talk.texts[start + 1 : at]) <= _HAVING
+    bare = at == start and talk.texts[at] in ("not", "never")
+    last = at if subject or bare else at + 1
+    for _ in range(_BACK):  # "24-60. It isn't in the book. That's a volunteer."
+        if start == 0 or not (subject or bare):
+            break
         start = talk.sentence(start - 1)[0]
-    return start <= said < at and not _OTHERS & set(talk.texts[said + 1 : at + 1])
+        subject, bare = talk.texts[start] in _SUBJECTS, False
+    between = talk.texts[number.end if number else said + 1 : last]
+    return start <= said < at and not _OTHERS & set(between)
 
 
 _OTHERS = frozenset("another beside behind one along a an neighbour neighbor this".split())

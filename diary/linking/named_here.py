@@ -198,7 +198,7 @@ def this_is_what(mentions: Mentions, ref: Ref) -> bool:
     texts = mentions.talk.texts
     before = tuple(t for t in texts[max(0, ref.start - 4) : ref.start] if t not in ("the", "a"))
     shown = before[-3:] in (("this", "is", "what"), ("that", "'s", "what"), ("here", "'s", "what"))
-    return shown and texts[ref.end : ref.end + 1] in (("looks",), ("is",), ("does",), ("should",))
+    return shown and texts[ref.end : ref.end + 1] in (("looks",), ("is",), ("does",))
 
 
 _GUESSED = frozenset("or maybe perhaps possibly either even could might be it is 's was".split())

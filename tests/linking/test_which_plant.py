@@ -61,6 +61,8 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "It isn't in the book yet.",
         "It's a stray pollen job, that, I reckon.",
         "Lower petals, unmarked.",
+        "Not a mark on it.",
+        "This is what Tilly Marsh should have been.",
         "The tag's gone brittle, but you can still read it.",
         "And then there's one bud on the plant.",
         "There's no number on the packet.",
@@ -282,3 +284,15 @@ def test_numbers_on_either_side() -> None:
 
 def test_a_look_at_two_numbers() -> None:
     assert plants("a quick look at 23 04 and a quick look at 23 11") == ["23-04", "23-11"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        ("Twenty-four oh seven next. Not in the book yet, that.",),
+        ("Twenty-four oh seven. It isn't in the book.", "That's a volunteer."),
+        ("This is twenty-four oh seven, which is not on the list.",),
+    ],
+)
+def test_a_number_just_given_lacks_none(said: tuple[str, ...]) -> None:
+    assert plants(*FIRST, *said, "It's mauve.") == ["23-04", "24-07"]
