@@ -8,6 +8,7 @@ extraction contract, after the rule for -ish words in Kelly & Judd, NBS SP 440, 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from diary.reading.misheard_colours import misheard_at
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -54,7 +55,7 @@ def _colour_at(
     while i < len(texts) and not masked[i]:
         if i > at and talk.tokens[i - 1].mark and (colours or talk.tokens[i - 1].mark != ","):
             break
-        colour = vocabulary.colours.at(texts, i)
+        colour = vocabulary.colours.at(texts, i) or misheard_at(talk, vocabulary, i, at)
         tint = vocabulary.ish.at(texts, i)
         modifier = vocabulary.modifiers.at(texts, i)
         if colour is not None:

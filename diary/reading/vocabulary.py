@@ -4,18 +4,16 @@ A folder of the breeder's own may hold files of the same names: their keys are l
 the shipped ones, top-level key by key.
 """
 
-import re
-import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from importlib import resources
 from pathlib import Path
 from typing import Any
 
 from diary.errors import VocabularyError
 from diary.reading.phrases import PhraseBook
 from diary.reading.trade_words import TradeWords, trade_words
+from diary.reading.vocabulary_files import opened_classes, with_classes, words_of
 
 _FILES = (
     "colours",
@@ -58,6 +56,7 @@ class Vocabulary:
     basic_colours: frozenset[str]
     colours: PhraseBook  # label: colour name
     ish: PhraseBook  # label: colour name
+    misheard_colours: PhraseBook  # label: colour name; words that sound like it
     modifiers: PhraseBook  # label: modifier
     things: frozenset[str]
     said_of_colours: frozenset[str]  # words that may stand after the colour of a plant
@@ -123,8 +122,8 @@ def load_vocabulary(folder: Path | None = None) -> Vocabulary:
 
 @lru_cache(maxsize=4)
 def _load(folder: Path | None) -> Vocabulary:
-    classes = _classes(_table("classes", folder))
-    data = {name: _with_classes(_table(name, folder), classes, f"{name}.toml") for name in _FILES}
+    classes = opened_classes(words_of("classes", folder))
+    data = {name: with_classes(words_of(name, folder), classes, f"{name}.toml") for name in _FILES}
     colours, parts, traits = data["colours"], data["parts"], data["traits"]
     for part, entry in parts.items():
         if entry.get("kind") not in _KINDS:
@@ -167,6 +166,7 @@ def _load(folder: Path | None) -> Vocabulary:
         basic_colours=frozenset(colours["basic"]),
         colours=_book(colours["words"]),
         ish=_book(colours["ish"]),
+        misheard_colours=_book(colours["misheard"]),
         modifiers=_book(colours["modifiers"]),
         things=frozenset(colours["things"]["said"]),
         said_of_colours=frozenset(colours["followed"]["said"]),
@@ -257,43 +257,5 @@ def _any_it(said: Iterable[str], it: str) -> list[str]:
     return [" ".join(it if word == "it" else word for word in phrase.split()) for phrase in said]
 
 
-def _classes(table: Mapping[str, list[str]]) -> dict[str, str]:
-    """Each class as alternatives; a class may name others that stand above it."""
-    classes: dict[str, str] = {}
-    for name, words in table.items():
-        classes[name] = "|".join(_with_classes(words, classes, f"classes.toml: {name}"))
-    return classes
-
-
-def _with_classes(value: Any, classes: Mapping[str, str], where: str) -> Any:
-    """The entry with each "<class>" replaced by its words as alternatives."""
-    if isinstance(value, dict):
-        return {
-            key: _with_classes(inner, classes, f"{where}.{key}") for key, inner in value.items()
-        }
-    if isinstance(value, list):
-        return [_with_classes(inner, classes, where) for inner in value]
-    if not isinstance(value, str):
-        return value
-    try:
-        return re.sub(r"<(\w+)>", lambda named: classes[named[1]], value)
-    except KeyError as missing:
-        raise VocabularyError(
-            f"{where}: no class {missing} in classes.toml: '{value}'. Add it there, or mend it."
-        ) from missing
-
-
 def _book(by_label: Mapping[str, Any]) -> PhraseBook:
     return PhraseBook((label, phrase) for label, said in by_label.items() for phrase in said)
-
-
-def _table(name: str, folder: Path | None) -> dict[str, Any]:
-    shipped = resources.files("diary.data").joinpath(f"{name}.toml").read_text(encoding="utf-8")
-    table = tomllib.loads(shipped)
-    own = folder / f"{name}.toml" if folder is not None else None
-    if own is not None and own.is_file():
-        try:
-            table |= tomllib.loads(own.read_text(encoding="utf-8"))
-        except (tomllib.TOMLDecodeError, UnicodeDecodeError) as fault:
-            raise VocabularyError(f"{own}: {fault}. Mend the file or move it away.") from fault
-    return table
