@@ -27,6 +27,9 @@ def _place_in(mentions: Mentions, start: int, colour: ColourHeard) -> str | None
     talk = mentions.talk
     for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
         lead = talk.texts[start : place.start]
+        beside = talk.texts[place.start - 1 : place.start] in _STANDING
+        if beside and not talk.tokens[place.start - 1].mark:
+            continue  # "the one behind, it's a pink"
         between = talk.texts[place.end : colour.start]
         if not talk.punctuated and start < talk.clause(colour.start)[0] == place.end:
             lead = ()  # no mark tells where the phrase of place begins
@@ -36,6 +39,9 @@ def _place_in(mentions: Mentions, start: int, colour: ColourHeard) -> str | None
         ):
             return place.label
     return None
+
+
+_STANDING = tuple((w,) for w in "one plant pot pots row bench lot".split())
 
 
 def _led_start(mentions: Mentions, clause: int) -> int:

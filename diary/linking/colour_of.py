@@ -8,6 +8,7 @@ bottom petals"), the part the sentence began with; else the flower as a whole.
 from dataclasses import replace
 
 from diary.linking.colour_after import in_phrase_after
+from diary.linking.colour_leaves import of_variegated_leaf
 from diary.linking.colour_places import (
     Attached,
     marking_of,
@@ -15,7 +16,7 @@ from diary.linking.colour_places import (
     part_before,
 )
 from diary.linking.colour_pointed import pointed_at
-from diary.linking.colour_sequels import sequel_of, the_rest
+from diary.linking.colour_sequels import said_again_of_petals, sequel_of, the_rest
 from diary.linking.colour_topics import can_be, topic_of
 from diary.linking.colours_of_others import is_not_meant
 from diary.linking.markings import markings
@@ -93,6 +94,9 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
                 or sequel_of(mentions, colour, told)
                 or attached
             )
+        if said_again_of_petals(mentions, colour, attached, told):
+            continue
+        attached = of_variegated_leaf(mentions, colour, attached, told)
         told.append((colour, the_rest(mentions, told, attached)))
     return told
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from diary.linking.colour_lists import listed
-from diary.linking.colour_words import ADJECTIVES, COPULAR
+from diary.linking.colour_words import ADJECTIVES, BE, COPULAR
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -44,6 +44,10 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             return None
         if not is_of_plant(mentions, part) or listed(mentions, colour, part):
             return None
+        if gap and talk.texts[colour.end] in _SIZES and not talk.punctuated:
+            told = mentions.parts_in(colour.start - 4, colour.start)
+            if told and BE & set(talk.texts[told[-1].end : colour.start]):
+                return None  # "the back of the petals is yellow | small sort of flower"
         if "and" in talk.texts[colour.end : part.start] and not any(
             _is_colour_word(mentions, i) for i in gap
         ):
@@ -63,6 +67,9 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             on=on,
         )
     return None
+
+
+_SIZES = frozenset("small big large tiny little great huge medium wee neat good nice".split())
 
 
 def _is_colour_word(mentions: Mentions, at: int) -> bool:
@@ -85,9 +92,12 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     if i and texts[i - 1] in ("a", "an", "the", "pure"):
         i -= 1
     if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
-        for part in mentions.parts_in(i - 8, i - 1):
-            if part.end == i - 1 and not mentions.talk.tokens[part.end - 1].mark:
-                if texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
+        drawn = _drawn(mentions, i - 1)
+        for part in reversed(mentions.parts_in(i - 8, i - 1)):
+            if part.end in (drawn, i - 1) and not mentions.talk.tokens[part.end - 1].mark:
+                if part.end == drawn < i - 1:
+                    pass
+                elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
                     return None
                 return Attached(
                     part=part.label,
@@ -100,6 +110,15 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     return None
 
 
+def _drawn(mentions: Mentions, at: int) -> int:
+    """Back over how a marking is done: "the veining | picked out | in raspberry"."""
+    texts, i = mentions.talk.texts, at
+    while i and at - i < 3 and (texts[i - 1].endswith("ed") or texts[i - 1] in _DRAWN):
+        i -= 1
+    return i
+
+
+_DRAWN = frozenset("out drawn done laid on in over cut shot run through all just".split())
 _NOTE_WORDS = 7
 
 
@@ -120,7 +139,8 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         gap = list(range(end, colour.start))
         if len(gap) > 9:
             break
-        if not _verbless(talk.texts[end : colour.start]) and not all(
+        said = talk.texts[end : colour.start]
+        if not (_verbless(said) or _plainly_said(said)) and not all(
             talk.texts[i] in COPULAR or (brief and talk.texts[i] in ADJECTIVES) for i in gap
         ):
             break
@@ -171,6 +191,24 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         )
         break
     return best
+
+
+def _plainly_said(words: tuple[str, ...]) -> bool:
+    """ "are a | clean scrubbed | rose": after the verb and an article two words of any kind."""
+    verb = next((i for i, word in enumerate(words) if word in BE), None)
+    if verb is None or not set(words[:verb]) <= COPULAR:
+        return False
+    rest = words[verb + 1 :]
+    article = next((i for i, word in enumerate(rest) if word in ("a", "an")), None)
+    if article is None or not set(rest[:article]) <= COPULAR:
+        return False
+    kinds = rest[article + 1 :]
+    return 1 <= len(kinds) <= 2 and all(w.isalpha() and w not in _NO_KIND for w in kinds)
+
+
+_NO_KIND = PREPOSITIONS | frozenset(
+    "with and or but of to for than as i it you he she that this the not no a an is are".split()
+)
 
 
 def _verbless(words: tuple[str, ...]) -> bool:

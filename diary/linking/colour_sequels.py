@@ -87,6 +87,21 @@ def _it_after_the_flower(mentions: Mentions, colour: ColourHeard, told: Told) ->
     return brought_in(mentions, low, start)
 
 
+def said_again_of_petals(
+    mentions: Mentions, colour: ColourHeard, attached: Attached, told: Told
+) -> bool:
+    """ "three below are white. Each | white petal | carries a feather": told already."""
+    if attached.part != "bloom" or attached.end == colour.end:
+        return False
+    if mentions.talk.texts[colour.start - 1 : colour.start] not in _POINTING_BACK:
+        return False
+    return any(
+        before.value == colour.value and where.part in _REST and colour.start - before.end <= _FAR
+        for before, where in told
+    )
+
+
+_POINTING_BACK = tuple((w,) for w in "each every the those these that both".split())
 _REST = {"upper petals": "lower petals", "lower petals": "upper petals"}
 _REST_REACH = 25
 

@@ -7,6 +7,7 @@ _THE = frozenset("the my your his her their our a an that this these those some 
 _BE = frozenset(
     "is 's are 're was were gone went goes turned turns has have came comes come".split()
 )
+_ITS = frozenset({"its", "their"})
 _NOUN_SAID_OF = frozenset(
     "on in into onto under off behind by with through from over near beside at of to".split()
 )
@@ -24,7 +25,9 @@ def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
     things = mentions.vocabulary.things
     if talk.texts[i] in things or talk.tokens[i].mark:
         return talk.texts[i] in things
-    unknown = talk.texts[i] not in mentions.vocabulary.said_of_colours  # "yellow sticky traps"
+    unknown = (
+        talk.texts[i] not in mentions.vocabulary.said_of_colours | _THE | _ITS
+    )  # "yellow sticky traps"
     return unknown and talk.texts[i + 1 : i + 2] != () and talk.texts[i + 1] in things
 
 
@@ -47,10 +50,13 @@ def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
     if talk.tokens[colour.end - 1].mark or one not in _ONES + _FELLOWS:
         return False
     if one in _FELLOWS:
-        lead = talk.texts[max(0, colour.start - 3) : colour.start]
+        begun = talk.clause(colour.start)[0]
+        lead = talk.texts[max(begun, colour.start - 3) : colour.start]
         return bool({"yon", "that", "those"} & set(lead)) and not {"'s", "is"} & set(lead)
     before = talk.texts[talk.clause(colour.start)[0] : colour.start]
     shown = bool(before) and bool(_SHOWN & set(before))
+    if before[-2:-1] in _AT_ONE and before[-1] in ("a", "an"):
+        return True  # "it's written on a yellow one"
     return bool(before) and not (shown and "the" not in before and "those" not in before)
 
 
@@ -67,6 +73,7 @@ def _some_object(mentions: Mentions, colour: ColourHeard) -> bool:
         return False
     if noun in mentions.vocabulary.said_of_colours or mentions.parts_in(after, after + 1):
         return False
+    after += _is_compound(mentions, after)
     closed = bool(talk.tokens[after].mark) or talk.texts[after + 1 : after + 2] in _OF_NOUNS
     start = talk.clause(colour.start)[0]
     lead = colour.start
@@ -79,9 +86,20 @@ def _some_object(mentions: Mentions, colour: ColourHeard) -> bool:
     return closed and lead == start and talk.punctuated and not mentions.masked[start - 1]
 
 
+def _is_compound(mentions: Mentions, at: int) -> bool:
+    """ "a brown | slug trail | over the label": a second noun after the first."""
+    talk = mentions.talk
+    second = talk.texts[at + 1 : at + 2]
+    if not second or talk.tokens[at].mark or not second[0].isalpha() or second in _OF_NOUNS:
+        return False
+    plain = second[0] not in mentions.vocabulary.said_of_colours and second not in _ANDS
+    return plain and not mentions.parts_in(at + 1, at + 2) and not mentions.masked[at + 1]
+
+
 _OF_NOUNS = tuple((w,) for w in "of on in over to from at through under round by into".split())
 _QUALIFYING = frozenset("big little small old great long thick thin sort kind of".split())
 _FELLOWS = tuple((w,) for w in "thing fella lad lass girl plant seedling".split())
+_AT_ONE = tuple((w,) for w in "on in from off under behind beside by into onto for".split())
 _ONES = (("one",), ("ones",))
 _SHOWN = frozenset({"it", "this", "that", "'s", "is", "here"})
 
@@ -107,12 +125,36 @@ def _thing_is(mentions: Mentions, colour: ColourHeard) -> bool:
 def _on_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "there's white on the compost, that'll be mould"."""
     talk, i = mentions.talk, colour.end
-    start = talk.clause(colour.start)[0]
-    said = set(talk.texts[max(start, colour.start - 5) : colour.start])
-    if talk.tokens[i - 1].mark or not said & {"there", "some", "bit", "got"}:
+    if talk.tokens[i - 1].mark:
         return False
+    i += talk.texts[i : i + 1] == ("all",)
     placed = talk.texts[i : i + 1] in (("on",), ("in",), ("over",), ("round",), ("under",))
-    return placed and bool(mentions.vocabulary.things & set(talk.texts[i + 2 : i + 3]))
+    held = talk.texts[i + 1 : i + 2] and talk.texts[i + 1] in _THE
+    if not placed or not held or mentions.parts_in(i + 1, i + 4):
+        return False
+    where = talk.texts[i + 2 : i + 4]
+    where = where[: 1 + (where[:1] in (("whole",), ("old",), ("top",), ("back",), ("far",)))]
+    return bool(mentions.vocabulary.things & set(where))
+
+
+def _fruit(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "somebody's left an orange on the bench"; not "it's an orange", "call it an orange"."""
+    talk, i = mentions.talk, colour.start
+    if colour.value not in _FRUITS or i + 1 != colour.end or i == 0:
+        return False
+    if talk.texts[i - 1] not in ("a", "an") or talk.texts[i - 2 : i - 1] not in _HANDLED:
+        return False
+    after = talk.texts[colour.end : colour.end + 1]
+    return bool(talk.tokens[i].mark) or after in _OF_NOUNS or after in _ANDS
+
+
+_FRUITS = frozenset({"orange", "lemon", "peach", "plum", "cherry", "apricot", "rose", "salmon"})
+_HANDLED = tuple(
+    (w,)
+    for w in "left leave eat ate eating peeled peeling dropped drop found bought buy brought had "
+    "having have fetch fetched picked pick planted smoked caught".split()
+)
+_ANDS = (("and",), ("while",), ("that",), ("for",), ("yesterday",), ("today",))
 
 
 def _some_subject(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -147,5 +189,6 @@ _THINGS = (
     _one_of_them,
     _some_object,
     _on_a_thing,
+    _fruit,
     _some_subject,
 )

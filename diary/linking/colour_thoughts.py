@@ -69,7 +69,7 @@ def _not_so(mentions: Mentions, first: Statement, second: Statement) -> bool:
     for j in range(first.end, second.start - 2):
         flat = _flatly_denied(talk, j)
         words = talk.texts[j : j + 4]
-        when = words[0] in _SHE and words[1:3] == ("is", "not") and words[3:] in _WHEN
+        when = words[0] in _SHE and words[1:3] in _IS_NOT and words[3:] in _WHEN
         if (flat or when) and not mentions.colours_in(j, second.start):
             return {"'s", "is", "call", "more", "nearer"} & set(talk.texts[j + 3 : second.end]) != (
                 set()
@@ -77,6 +77,7 @@ def _not_so(mentions: Mentions, first: Statement, second: Statement) -> bool:
     return False
 
 
+_IS_NOT = (("is", "not"), ("'s", "not"))
 _SHE = frozenset({"it", "she", "he", "that"})
 _WHEN = tuple(
     (w,) for w in "when though not out once if up at really quite to in you by from on so".split()
@@ -93,7 +94,7 @@ def _taken_up(mentions: Mentions, start: int, end: int) -> bool:
 def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     """ "purple, well, purple, it's more a plum", "white, or so I took it to be"."""
     talk = mentions.talk
-    if _flatly_denied(talk, first.end):
+    if _flatly_denied(talk, first.end) or _queried(mentions, first):
         return True
     if mentions.vocabulary.colour_habits["doubted"].at(talk.texts, first.end) is not None:
         return True
@@ -109,10 +110,17 @@ def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     return (len(between) <= 6 and set(between) <= _ECHO and "well" in between) or "say" in between
 
 
+def _queried(mentions: Mentions, first: Statement) -> bool:
+    """ "Orange. What am I saying, | orange, | it's scarlet."."""
+    queried = mentions.vocabulary.colour_habits["queried"]
+    said = queried.find(mentions.talk.texts, max(0, first.start - 6), first.start)
+    return any(f.end == first.start for f in said)
+
+
 def _flatly_denied(talk: Talk, at: int) -> bool:
     """ "Photographs pink. It isn't, it's cerise."."""
     words = talk.texts[at : at + 4]
-    if words[1:3] != ("is", "not") or words[0] not in ("it", "she", "he", "that"):
+    if words[1:3] not in _IS_NOT or words[0] not in ("it", "she", "he", "that"):
         return False
     return bool(talk.tokens[at + 2].mark) or words[3:] in (("it",), ("she",), ("he",))
 

@@ -69,10 +69,12 @@ def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
         if not talk.punctuated:
             far = colour.start - cue.end > 4
         owned = talk.texts[cue.end] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
-        if far or owned or mentions.parts_in(cue.start, colour.start):
+        called = talk.texts[cue.start - 1 : cue.start] in (("is",), ("'s",), ("are",), ("got",))
+        if far or owned or called or mentions.parts_in(cue.start, colour.start):
             continue
         if not {"this", "it", "only", "but"} & set(talk.texts[cue.end : colour.start]):
-            return not mentions.parts_in(max(0, start - 10), start)
+            around = talk.texts[cue.start] in ("everything", "everyone", "plants", "pots", "stuff")
+            return around or not mentions.parts_in(max(0, start - 10), start)
     return False
 
 
@@ -158,17 +160,45 @@ def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
+def _of_another_number(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the lower petals are lilac where 140 is white": a number cut short, and its colour."""
+    texts, i = mentions.talk.texts, colour.start
+    while i and texts[i - 1] in ("a", "an", "all", "more", "quite"):
+        i -= 1
+    if i < 3 or texts[i - 1] not in ("is", "'s", "was", "has", "came", "came_out"):
+        return False
+    return texts[i - 2].isdigit() and texts[i - 3] in ("where", "whereas", "while", "when")
+
+
 _MINE = frozenset({"this", "it", "these", "i", "flower", "bloom"})
 
 
 def _in_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "Seed off Copper Beadle": a name that is not on record."""
     talk = mentions.talk
-    if not talk.punctuated or colour.end >= len(talk.texts):
+    if not talk.punctuated:
+        return False
+    if _ends_a_name(mentions, colour):
+        return True
+    if colour.end >= len(talk.texts):
         return False
     last, after = talk.tokens[colour.end - 1], talk.tokens[colour.end]
     named = talk.tokens[colour.start].capital and after.capital and not last.mark
     return named and after.text != "i" and not mentions.parts_in(colour.end, colour.end + 1)
+
+
+def _ends_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Wexholt Plum.": a capital where no sentence begins; not "Eye White"."""
+    talk, i = mentions.talk, colour.head_start
+    if i == 0 or not talk.tokens[i].capital or talk.tokens[i - 1].mark:
+        return False
+    if talk.texts[i - 1] in ("'s", "is", "are", "i") or not talk.tokens[i - 1].capital:
+        return False
+    noted = mentions.parts_in(i - 3, i)
+    return (
+        not (noted and noted[-1].end == i)
+        and mentions.vocabulary.modifiers.at(talk.texts, i - 1) is None
+    )
 
 
 def _sickly(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -185,6 +215,7 @@ def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
 
 _HABITS = (
     _another_than_this,
+    _of_another_number,
     _crossed,
     _in_an_idiom,
     _not_yet,

@@ -6,7 +6,8 @@ from diary.reading.mentions import Mentions
 _REACH = 9
 # What may stand between the wanting and the colour: "could do with | a bit more of a real | pink".
 _BETWEEN = frozenset(
-    "a an any some something anything one more bit of that true proper good real decent "
+    "being coming turning opening it a an any some something anything one more bit of that true "
+    "proper good real decent "
     "clean clear little another nice strong for the to get have see it be in out 's is was".split()
 )
 _LIKENED = (("like",), ("as",), ("so",), ("quite",), ("to",))
@@ -15,6 +16,8 @@ _LIKENED = (("like",), ("as",), ("so",), ("quite",), ("to",))
 def wanted(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the trade wants a yellow", "I never get a decent purple"; not "I want to call it pink"."""
     talk = mentions.talk
+    if mentions.vocabulary.colour_habits["hoped_after"].at(talk.texts, colour.end) is not None:
+        return True
     start = max(0, talk.sentence(colour.start)[0], colour.start - _REACH)
     after = talk.texts[colour.end : colour.end + 1]
     for want in mentions.vocabulary.colour_habits["wanted"].find(talk.texts, start, colour.start):

@@ -24,6 +24,10 @@ _VERBS = frozenset(
 )
 
 
+# "i only wish i had | she's cream": no question ends in a shortened verb
+_SHORTENED = frozenset({"'s", "'re", "'ve", "'ll", "'m"})
+
+
 _NOUNS = frozenset(
     "flower flowers bloom blooms blume throat plant head heads leaf leaves bud buds "
     "edge eye petals "
@@ -184,7 +188,8 @@ def starts_clause(texts: tuple[str, ...], at: int) -> bool:
     if i + 1 >= len(texts):
         return False
     if texts[i] in _SUBJECTS and texts[i + 1] in _VERBS:
-        return not (i == at and texts[at - 1] in _VERBS - {"is", "was", "know", "mean"})
+        held = texts[at - 1] in _VERBS - {"is", "was", "know", "mean"}
+        return not (i == at and held) or (texts[i - 1] == "had" and texts[i + 1] in _SHORTENED)
     return (
         i + 2 < len(texts)
         and texts[i] in _DETERMINERS

@@ -129,6 +129,8 @@ def not_recalled(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
         if not talk.punctuated:
             start = max(start, cue.start - NEAR)
             stop = min(stop, cue.end + 4)
+            if talk.texts[cue.end : cue.end + 1] == ("you",):
+                stop = cue.end + 1  # "whose it is i couldn't tell you | salmon pink"
             if not {"if", "whether", "many"} & set(talk.texts[cue.start : stop]):
                 # "never wrote down the pollen 6 seeds i put in"
                 later = range(cue.end + 2, stop)

@@ -171,6 +171,12 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("It's the stems that get you, nearly black.", {"stem black"}),
         ("Its eye's gone from plum to something like black.", {"eye black"}),
         ("Cream, with maroon netting over the top pair.", {"bloom cream", "veins maroon"}),
+        ("Pink, with the veining picked out in cerise.", {"bloom pink", "veins cerise"}),
+        ("The petal is feathered in plum.", {"feathering plum"}),
+        ("Reverse of the petals, mind, is another animal: silver.", {"reverse silver"}),
+        ("The three lower ones are a clean pale rose.", {"lower petals pale rose"}),
+        ("The three below are white. Each white petal has a stripe.", {"lower petals white"}),
+        ("The young growth's bronze.", {"leaf bronze"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -224,6 +230,18 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("It's lost the white edge it had.", set()),
         ("Got black spot on it.", set()),
         ("I'll put its pollen on the yellows.", set()),
+        ("There was a frost, white over the whole field.", set()),
+        ("Somebody's left an orange on the bench.", set()),
+        ("I'd call it an orange.", {"bloom orange"}),
+        ("There's a brown slug trail over it.", set()),
+        ("It's written on a yellow one.", set()),
+        ("Wexholt Plum. The upper petals are cerise.", {"upper petals cerise"}),
+        ("Eye White, Throat Lemon.", {"eye white", "throat lemon"}),
+        ("I've a fiver on it being white.", set()),
+        ("Pink, if I'm lucky.", set()),
+        ("The lowers are lilac where 140 is white.", {"lower petals lilac"}),
+        ("Everything around it grey with mildew.", set()),
+        ("The flower's nothing much, a pale pink thing.", {"bloom pale pink"}),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:

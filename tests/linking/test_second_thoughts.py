@@ -86,6 +86,9 @@ def test_what_is_spotted_by_the_speaker_is_no_marking() -> None:
         ("it's white it isn't big it has a pink eye", {"bloom white", "eye pink"}),
         ("himself says purple but himself is colour blind it's magenta", {"bloom magenta"}),
         ("Red. Scratch that, I was looking through the netting. It's cerise.", {"bloom cerise"}),
+        ("It's an orange, it's not, not in the daylight, that's a salmon.", {"bloom salmon"}),
+        ("Orange. What am I saying, orange, it's scarlet.", {"bloom scarlet"}),
+        ("I think it's white, but there's a hint of lemon.", {"bloom white", "bloom hint lemon"}),
         ("he's orange no what am i on about he's salmon", {"bloom salmon"}),
     ],
 )
