@@ -41,6 +41,7 @@ def crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
         if ref.cut is not None:
             continue
         for start, end in (
+            *_goes_to(mentions, ref),
             *_put_on(mentions, ref),
             *_goes_on(mentions, ref),
             *_with(mentions, ref),
@@ -79,6 +80,32 @@ def _put_on(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
     soon = texts[verb] in _PUTTING and _soon(mentions, verb, to)
     if soon or made_just_now(mentions, verb, to):
         yield verb, to
+
+
+def _goes_to(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
+    """ "Next spring it goes to A, with the brush", "that's going on A tomorrow"."""
+    texts = mentions.talk.texts
+    i = ref.start
+    while i and texts[i - 1] in _OVER:
+        i -= 1
+    onto = bool(_UPON - {"with"} & set(texts[i : ref.start]))
+    if not onto or i < 2 or texts[i - 1] not in ("goes", "going", "go"):
+        return
+    verb = i - 1
+    while verb and texts[verb - 1] in _GOING | {"'ll", "can", "is", "'s"}:
+        verb -= 1
+    low = max(mentions.talk.sentence(ref.start)[0], verb - _LEAD)
+    brushed = {"brush", "pollen", "cross"} & set(texts[low : ref.end + _ON])
+    if texts[verb - 1] in _ITSELF | {"he", "she"} and (
+        _soon_said(texts[low : ref.end + _ON]) or brushed
+    ):
+        yield verb - 1, ref.end
+
+
+def _soon_said(words: tuple[str, ...]) -> bool:
+    return bool(
+        {"next", "tomorrow", "tonight", "today", "spring", "summer", "afternoon"} & set(words)
+    )
 
 
 def _goes_on(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:

@@ -17,6 +17,7 @@ from diary.linking.undecided import confirmed, does_not_hold, under_condition
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.scope import Habit
+from diary.reading.tokens import COMMA
 
 _MAYBE = re.compile(
     r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
@@ -45,7 +46,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if habits & {Habit.WISH, Habit.REPORTED} or _long_ago(mentions, f):
+        if Habit.REPORTED in habits or _only_wished(mentions, f) or _long_ago(mentions, f):
             continue
         answered = answer(mentions, f)
         if answered is Answer.OPEN:
@@ -100,6 +101,20 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
     named = mentions.colours_in(found.start - 1, found.start)
     led = all(i in padding or talk.texts[i] in _LEADS for i in range(low, found.start))
     return bool(ends) and not named and led
+
+
+def _only_wished(mentions: Mentions, found: Found) -> bool:
+    """ "I'd hoped to name it"; not "I want a dozen of these", which is a plan."""
+    texts = mentions.talk.texts
+    return any(
+        texts[scope.cue : scope.cue + 2] not in _WANTED or found.start - scope.cue > 1
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+        if scope.habit is Habit.WISH
+    )
+
+
+_WANTED = (("i", "want"), ("we", "want"), ("want", "a"))
 
 
 def _long_ago(mentions: Mentions, found: Found) -> bool:
@@ -160,6 +175,7 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
             and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
+            and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
         )
         if alone and not taken & set(range(f.start, f.end)):
             found.append(

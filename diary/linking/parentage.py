@@ -7,6 +7,8 @@ of A".
 Leaves alone what cannot be remembered, wishes, questions and crosses still to be made.
 """
 
+from collections.abc import Iterator
+
 from diary.linking.crosses import carried_over, pairs, sired
 from diary.linking.dusted import dusted_with
 from diary.linking.operands import Operand
@@ -46,9 +48,44 @@ def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
                 used |= set(span)
             found.append(statement)
     found += _seed_before_pollen(mentions, found, used)
+    found += _other_parent(mentions, found, used)
     return tuple(sorted(found, key=lambda s: s.start))
 
 
+def _other_parent(
+    mentions: Mentions, found: list[Statement], used: set[int]
+) -> Iterator[Statement]:
+    """ "Its parents are A, which bore the seed, and B": B is the other one.
+
+    Not "its parents are A and B's sister", and not where both are told.
+    """
+    talk = mentions.talk
+    told = sorted((s for s in found if s.trait in _OTHER), key=lambda s: s.start)
+    numbers = [talk.sentence_number(s.start) for s in told]
+    for s, number in zip(told, numbers, strict=True):
+        if numbers.count(number) != 1:
+            continue
+        low, high = talk.sentence(s.start)
+        if not talk.punctuated or not _BOTH & set(talk.texts[low : s.start]):
+            continue
+        rest = [r for r in mentions.refs_in(low, high) if not used & set(range(r.start, r.end))]
+        if (
+            len(rest) == 1
+            and rest[0].cut is None
+            and talk.texts[rest[0].end : rest[0].end + 1] != ("'s",)
+        ):
+            ref = rest[0]
+            used |= set(range(ref.start, ref.end))
+            yield parent(
+                _OTHER[s.trait],
+                Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score),
+                "the other of two parents",
+                0.8,
+            )
+
+
+_OTHER = {"seed_parent": "pollen_parent", "pollen_parent": "seed_parent"}
+_BOTH = frozenset({"parents", "parentage", "cross"})
 _GIVEN = frozenset({"with", "wi", "and", "had", "got", "a", "the", "dab", "of", "its", "some"})
 _SHOWN = (("this", "is"), ("this", "'s"), ("here", "is"), ("here", "'s"))  # the plant in hand
 _SEED_WITHIN = 10

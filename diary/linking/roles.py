@@ -33,7 +33,8 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
             if (
                 operand is None
                 or not known(operand)
-                or mentions.talk.between(operand.end - 1, cue.start, (STOP, QUERY, COMMA))
+                or mentions.talk.between(operand.end - 1, cue.start, (STOP, QUERY))
+                or (not who and mentions.talk.between(operand.end - 1, cue.start, (COMMA,)))
                 or not asserted(mentions, operand.start, cue.end)
             ):
                 continue

@@ -148,7 +148,8 @@ def put_before(mentions: Mentions, found: Found) -> bool:
         r for r in mentions.refs_in(low, found.start) if "pollen" in talk.texts[r.end : r.end + 2]
     ]
     given = talk.texts[found.end - 1] == "pollen" and mentions.refs_in(found.end, found.end + 3)
-    return bool(whose or given) and not _TO_COME & set(talk.texts[low : found.start])
+    near = max(low, talk.clause(found.start)[0])
+    return bool(whose or given) and not _TO_COME & set(talk.texts[near : found.start])
 
 
 _TELLS = frozenset({"i", "we", "and", "then"})

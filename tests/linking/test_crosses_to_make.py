@@ -10,6 +10,7 @@ from tests.reading.said import values
     [
         "I'll put Copper Lantern on her this afternoon.",
         "Copper Lantern's pollen goes on it tonight.",
+        "Next spring it goes to Copper Lantern, with the brush.",
         "I've put Copper Lantern straight on it this morning.",
         "I've just dusted her with Copper Lantern.",
     ],
