@@ -15,6 +15,7 @@ _WRITTEN = frozenset("written printed scribbled scrawled pencilled stamped".spli
 _BELONGINGS = frozenset("pollen seed mother father label tag stick place spot parents twin".split())
 _NOTED = frozenset({"put", "written", "says", "note", "wrote"})
 _DONE = frozenset({"told", "shown", "seen", "covered", "done"})
+_THROWN = frozenset("binned composted dumped chucked thrown scrapped ditched sold given".split())
 _HAVING = frozenset({"have", "'ve", "already", "just", "had"})
 
 
@@ -28,6 +29,8 @@ def skipped(mentions: Mentions, ref: Ref) -> bool:
     after, second = (*(() if ended else texts[ref.end : ref.end + 2]), "", "")[:2]
     return (
         (before in _SKIPPING and last not in _REFUSED)
+        or before == "another"  # "I'd sooner have another 23-18"
+        or (after == "was" and second in _THROWN)
         or before in ("what", "whatever")  # "what 23-18 lacked, this has"
         or (before == "see" and last in _NOTED)  # "on the tag I've put 'see 23-18'"
         or (before in _WHEN and after in LOSSES)  # "after 23-18 went I had the room"

@@ -128,7 +128,7 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     mended = any(
         last.said < f.start < ref.start and ref.start - f.end <= 5
         for f in repairs
-        if not _closes(mentions, f)
+        if not _no_repair(mentions, f)
     )
     if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
@@ -148,12 +148,12 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     return True
 
 
-def _closes(mentions: Mentions, repair: Found) -> bool:
-    """ "Coral, I'd call it. 18D?": the end of a sentence, and no repair."""
+def _no_repair(mentions: Mentions, repair: Found) -> bool:
+    """ "Coral, I'd call it. 18D?" ends a sentence, "I'd rather have 18D" tells a liking."""
     talk = mentions.talk
-    return talk.texts[repair.start : repair.end] == ("call", "it") and bool(
-        talk.tokens[repair.end - 1].mark
-    )
+    words, before = talk.texts[repair.start : repair.end], talk.texts[repair.start - 1]
+    closes = words == ("call", "it") and bool(talk.tokens[repair.end - 1].mark)
+    return closes or (words == ("rather",) and before in ("'d", "would"))
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

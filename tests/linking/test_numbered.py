@@ -17,6 +17,7 @@ from tests.reading.said import on_record, read
         ("I've been fretting about 24-07.", "24-07"),
         ("Twenty-four, number seven.", "24-07"),
         ("Last new one, 24-07.", "24-07"),
+        ("I want to talk about 24-07.", "24-07"),
         ("Let me show you the inside of 24-07.", "24-07"),
         ("A quick word about 24-07.", "24-07"),
         ("Skip 23-11, on to 24-07.", "24-07"),
@@ -88,6 +89,10 @@ def test_the_plant_in_hand_is_no_parent_of_itself(told: str) -> None:
     "passing",
     [
         "I gave 23-11 to my cousin.",
+        "I'd rather have had another 23-11.",
+        "23-11 was binned in May.",
+        "Twenty-two fourteen for a bag of grit!",
+        "It's number four on my list.",
         "What 23-11 lacked, this has.",
         "Next to 23-11 it looks washed out.",
         "23-11 came out of the same pod and died.",
