@@ -64,7 +64,8 @@ class NameIndex:
     """The names on record, ready to be compared."""
 
     spellings: tuple[_Spelling, ...]
-    by_initial: dict[tuple[str, int], tuple[_Spelling, ...]]  # first letter or sound, length
+    # by first letter or sound, and the length of a window that may be the name
+    by_initial: dict[tuple[str, int], tuple[_Spelling, ...]]
     most_words: int
 
 
@@ -104,7 +105,9 @@ def name_index(known: Known) -> NameIndex:
     by_initial: dict[tuple[str, int], list[_Spelling]] = defaultdict(list)
     for spelling in spellings:
         for initial in _initials(spelling.letters, spelling.sound):
-            by_initial[initial, len(spelling.letters)].append(spelling)
+            size = len(spelling.letters)
+            for heard in range(ceil(size * _SIZE), int(size / _SIZE) + 1):
+                by_initial[initial, heard].append(spelling)
     return NameIndex(
         spellings=tuple(spellings),
         by_initial={k: tuple(v) for k, v in by_initial.items()},
@@ -160,8 +163,7 @@ def _best(
     pool = [
         spelling
         for initial in initials
-        for size in range(ceil(len(letters) * _SIZE), int(len(letters) / _SIZE) + 1)
-        for spelling in index.by_initial.get((initial, size), ())
+        for spelling in index.by_initial.get((initial, len(letters)), ())
     ]
     if not pool:
         return None
