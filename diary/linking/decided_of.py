@@ -62,6 +62,8 @@ def _other_noun(mentions: Mentions, at: int) -> bool:
         return False
     if mentions.masked[at] or mentions.vocabulary.plant_nouns.at(talk.texts, at):
         return False
+    if not talk.punctuated and talk.texts[at + 1] in ("'s", "is", "was", "has"):
+        return False  # "she needs splitting | that clump's enormous"
     return bool(talk.tokens[at].mark) or talk.texts[at + 1] in _FUNCTION
 
 
@@ -77,7 +79,8 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
     low = max(talk.clause(found.start)[0], found.start - _SUBJECT_REACH)
     for i in range(found.start - 1, low - 1, -1):
         text = talk.texts[i]
-        if text in _PRONOUNS and i > low and talk.texts[i - 1] in _BESIDE:
+        shown = text == "one" and i > low and talk.texts[i - 1] in ("this", "that")
+        if text in _PRONOUNS and i > low and talk.texts[i - 1 - shown] in _BESIDE:
             if _NEIGHBOURS & set(talk.texts[max(0, i - 4) : i]):
                 return True
             continue  # "the pot behind it goes"

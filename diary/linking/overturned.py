@@ -43,7 +43,20 @@ def denied_by(mentions: Mentions, found: Found) -> int | None:
         for cue in mentions.cue("refusal", found.start - _DENIAL_REACH, found.start)
         if cue.end <= found.start and set(texts[cue.end : found.start]) <= _AM_I
     ]
+    cues += _before_padding(mentions, found)
     return doubt if doubt is not None else max(cues, default=None)
+
+
+def _before_padding(mentions: Mentions, found: Found) -> list[int]:
+    """ "I'm not, sad to say, breeding from it": the "not" stands before what pads."""
+    low = max(0, found.start - _DENIAL_REACH)
+    at = found.start
+    for cue in reversed(mentions.cue("padding", low, found.start)):
+        if cue.end != at:
+            break
+        at = cue.start
+    denies = at < found.start and mentions.talk.texts[at - 1 : at] in (("not",), ("never",))
+    return [at - 1] if denies else []
 
 
 def _doubted(mentions: Mentions, found: Found) -> int | None:

@@ -63,7 +63,11 @@ def folly(mentions: Mentions, found: Found) -> bool:
     ):
         return True
     before = mentions.cue("folly", max(low, found.start - 6), found.start)
-    return any(mentions.talk.texts[cue.end : cue.end + 1] == ("to",) for cue in before)
+    return any(
+        mentions.talk.texts[cue.end : cue.end + 1] == ("to",)
+        and mentions.talk.texts[cue.end + 1 : cue.end + 2] not in (("say",), ("tell",))
+        for cue in before
+    )
 
 
 def counterfactual(mentions: Mentions, found: Found) -> bool:

@@ -24,6 +24,7 @@ def test_of_the_plant(said: str, decision: str) -> None:
     "said",
     [
         "The zonals can wait until the spring.",
+        "The seedling behind this one gets the chop.",
         "This label's had it, I'll chuck that.",
         "The one next to it is going on the heap.",
         "Bin that broken label.",

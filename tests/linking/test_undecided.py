@@ -15,6 +15,8 @@ from tests.reading.said import values
         ("The wife says bin it, so I'll bin it.", "discard"),
         ("I'd be daft to lose it.", "keep"),
         ("I put it on the show bench.", "show"),
+        ("I am sorry to say this one is for the fire.", "discard"),
+        ("I see no reason to keep it.", "discard"),
         ("I put its own pollen on it last week.", "breed"),
         (
             "It can sulk as long as it likes, and it's going to be the mother plant next year.",
@@ -31,6 +33,7 @@ def test_it_holds(said: str, decision: str) -> None:
     [
         "I throw out half of them every year.",
         "You take cuttings of everything.",
+        "I had a good name for it but I've forgotten.",
         "It's not one I would breed from.",
         "It needs a drink more than it needs a bigger pot.",
         "I was going to throw it out.",
