@@ -1,6 +1,7 @@
 """The part of a colour in a phrase right after it: "mauve on the bottom petals", "red below"."""
 
 from diary.linking.colour_places import PREPOSITION_FILL, PREPOSITIONS, Attached
+from diary.linking.colour_words import ADJECTIVES
 from diary.linking.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -111,7 +112,7 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                 start=colour.start,
                 end=part.end,
             )
-        if texts[j] not in PREPOSITION_FILL or talk.tokens[j].mark:
+        if texts[j] not in PREPOSITION_FILL | ADJECTIVES or talk.tokens[j].mark:
             return None
         j += 1
     return None

@@ -139,9 +139,9 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         gap = list(range(end, colour.start))
         if len(gap) > 9:
             break
-        said = talk.texts[end : colour.start]
+        said = _without_amount(talk.texts[end : colour.start])
         if not (_verbless(said) or _plainly_said(said)) and not all(
-            talk.texts[i] in COPULAR or (brief and talk.texts[i] in ADJECTIVES) for i in gap
+            word in COPULAR | _HOLDING or (brief and word in ADJECTIVES) for word in said
         ):
             break
         gap_words = {talk.texts[i] for i in gap}
@@ -191,6 +191,21 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         )
         break
     return best
+
+
+def _without_amount(words: tuple[str, ...]) -> tuple[str, ...]:
+    """ "holds | a good deal of", "has | lots of": what stands before the amount."""
+    if words[-1:] != ("of",):
+        return words
+    for i in range(len(words) - 2, max(-1, len(words) - 6), -1):
+        if words[i] in ("a", "an", "some", "plenty", "lots", "loads", "traces"):
+            return words[:i] if i and (set(words[:i]) & _HOLDING) else words
+    return words
+
+
+_HOLDING = frozenset(
+    "has have holds hold carries shows wears bears gets takes with got which who that".split()
+)
 
 
 def _plainly_said(words: tuple[str, ...]) -> bool:

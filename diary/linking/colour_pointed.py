@@ -11,6 +11,7 @@ from diary.reading.phrases import Found
 _OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
 _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
 _ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
+_DRAWN_TO = frozenset("like love see notice mind fancy admire".split())  # "i like the stripe"
 _POINTERS = frozenset({"it", "that", "which"})
 
 
@@ -46,7 +47,7 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     if word == ("that",):
         return last.label if ends or "from" in lead else None
     ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
-    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring"}) and ends
+    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring", *_DRAWN_TO}) and ends
     shown = shown or (ends and lead[-2:-1] in (("is",), ("'s",)))  # "the other thing is the bud"
     sentence = talk.sentence(start - 1)[0]
     head = head_of(mentions, sentence, start) or _definite(mentions, last, start)

@@ -1,5 +1,6 @@
 """Colours of things: "the gate's blue", "a yellow label", "a purple haze over the allotments"."""
 
+from diary.linking.colour_subjects import some_subject
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 
@@ -142,7 +143,12 @@ def _fruit(mentions: Mentions, colour: ColourHeard) -> bool:
     talk, i = mentions.talk, colour.start
     if colour.value not in _FRUITS or i + 1 != colour.end or i == 0:
         return False
-    if talk.texts[i - 1] not in ("a", "an") or talk.texts[i - 2 : i - 1] not in _HANDLED:
+    if talk.texts[i - 1] not in ("a", "an"):
+        return False
+    standing = talk.texts[i - 3 : i - 1] == ("there", "'s") and not talk.tokens[i].mark
+    if standing and talk.texts[colour.end : colour.end + 1] in _STANDING:
+        return not mentions.parts_in(colour.end, colour.end + 4)
+    if talk.texts[i - 2 : i - 1] not in _HANDLED:
         return False
     after = talk.texts[colour.end : colour.end + 1]
     return bool(talk.tokens[i].mark) or after in _OF_NOUNS or after in _ANDS
@@ -154,34 +160,10 @@ _HANDLED = tuple(
     for w in "left leave eat ate eating peeled peeling dropped drop found bought buy brought had "
     "having have fetch fetched picked pick planted smoked caught".split()
 )
+_STANDING = tuple((w,) for w in "by outside beside near behind over out next".split())
 _ANDS = (("and",), ("while",), ("that",), ("for",), ("yesterday",), ("today",))
 
 
-def _some_subject(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "the greenhouse is green with algae"; not "the flower is", "the shade of it is"."""
-    talk = mentions.talk
-    start = talk.clause(colour.start)[0]
-    if not talk.punctuated or colour.start - start > 7:
-        return False
-    while talk.texts[start] in ("and", "but", "so", "now", "well"):
-        start += 1
-    noun, verb = talk.texts[start + 1 : start + 2], talk.texts[start + 2 : start + 3]
-    if talk.texts[start] not in _DETERMINERS or not noun or verb not in _COPULAS:
-        return False
-    if verb == ("'s",) and mentions.parts_in(colour.end, colour.end + 3):
-        return False  # "her mother's white throat"
-    said = mentions.vocabulary.said_of_colours | _WHOLE
-    if noun[0] in said or mentions.masked[start + 1] or not noun[0].isalpha():
-        return False
-    return not mentions.parts_in(start, colour.start) and start + 2 < colour.start
-
-
-_DETERMINERS = frozenset({"the", "my", "our", "his", "her", "your"})
-_COPULAS = (("is",), ("'s",), ("are",), ("was",), ("has",), ("turned",), ("goes",), ("went",))
-_WHOLE = frozenset(
-    "whole rest result overall first second third last best general main other others lot pair "
-    "open opening new old young outer inner remainder chief over under predominant".split()
-)
 _THINGS = (
     _thing_after,
     _thing_before,
@@ -190,5 +172,5 @@ _THINGS = (
     _some_object,
     _on_a_thing,
     _fruit,
-    _some_subject,
+    some_subject,
 )

@@ -113,7 +113,10 @@ def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     head = head_of(mentions, sentence, start)
     if head is not None:
         return head.label
-    return brought_in(mentions, talk.clause(start - 1)[0], start)
+    last = talk.clause(start - 1)[0]
+    while last > sentence and start - last < FAR and not mentions.parts_in(last, start):
+        last = talk.clause(last - 1)[0]  # "there's a blotch, | but you have to look, | a rose"
+    return brought_in(mentions, max(last, sentence), start)
 
 
 def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -267,7 +270,8 @@ def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
     if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
         return None
     pairs = {tuple(lead[i : i + 2]) for i in range(len(lead))}
-    return parts[0].label if pairs & set(_INTRODUCING) else None
+    done = talk.texts[parts[-1].end - 1].endswith("ed") and parts[-1].label != "eye"
+    return parts[0].label if done or pairs & set(_INTRODUCING) else None
 
 
 def _part_at(mentions: Mentions, at: int) -> Found | None:

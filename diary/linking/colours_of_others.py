@@ -160,6 +160,24 @@ def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
+def _anothers_word(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Jean would call it salmon", "she'd say red"; not "you'd call it red"."""
+    talk = mentions.talk
+    start = max(talk.clause(colour.start)[0], colour.start - 6)
+    for i in range(start, colour.start - 1):
+        if talk.texts[i : i + 1] not in (("would",), ("'d",), ("might",), ("will",), ("'ll",)):
+            continue
+        if talk.texts[i + 1] not in ("call", "say", "have", "tell") or i == 0:
+            continue
+        teller = talk.tokens[i - 1]
+        named = talk.punctuated and teller.capital and teller.text not in _MY_WORD
+        return named or teller.text in ("she", "he", "they", "people", "somebody", "folk")
+    return False
+
+
+_MY_WORD = frozenset("i you we one anyone anybody it that this nobody".split())
+
+
 def _of_another_number(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the lower petals are lilac where 140 is white": a number cut short, and its colour."""
     texts, i = mentions.talk.texts, colour.start
@@ -184,7 +202,11 @@ def _in_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
         return False
     last, after = talk.tokens[colour.end - 1], talk.tokens[colour.end]
     named = talk.tokens[colour.start].capital and after.capital and not last.mark
-    return named and after.text != "i" and not mentions.parts_in(colour.end, colour.end + 1)
+    return (
+        named
+        and after.text not in ("i", "'s")
+        and not mentions.parts_in(colour.end, colour.end + 1)
+    )
 
 
 def _ends_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -216,6 +238,7 @@ def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
 _HABITS = (
     _another_than_this,
     _of_another_number,
+    _anothers_word,
     _crossed,
     _in_an_idiom,
     _not_yet,

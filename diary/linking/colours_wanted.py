@@ -21,8 +21,9 @@ def wanted(mentions: Mentions, colour: ColourHeard) -> bool:
     start = max(0, talk.sentence(colour.start)[0], colour.start - _REACH)
     after = talk.texts[colour.end : colour.end + 1]
     for want in mentions.vocabulary.colour_habits["wanted"].find(talk.texts, start, colour.start):
-        if talk.texts[want.start] in ("never", "hardly") and after in _LIKENED:
-            continue  # "I never saw a red like it"
+        seldom = talk.texts[want.start] in ("never", "hardly", "can", "could")
+        if seldom and (after in _LIKENED or talk.texts[colour.start - 1] == "more"):
+            continue  # "I never saw a red like it", "it can't get any more magenta"
         between = talk.texts[want.end : colour.start]
         if len(between) <= 6 and set(between) <= _BETWEEN and _reaches(mentions, want.end, colour):
             return True

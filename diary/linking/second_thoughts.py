@@ -77,6 +77,9 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
                 second.start
             )
+            topped = talk.texts[second.start - 1 : second.start] == ("more",)
+            if topped and second.negated and second.value == first.value:
+                continue  # "it's magenta, it can't get any more magenta"
             if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
                 ordered[m] = replace(second, part=first.part)

@@ -44,6 +44,13 @@ def find_colours(
     return tuple(found)
 
 
+def _shade_at(talk: Talk, at: int, vocabulary: Vocabulary) -> bool:
+    """ "brick | red", "shell | pink": a word for a shade, which is no colour by itself."""
+    if talk.texts[at] not in vocabulary.classes["shade"] or talk.tokens[at].mark:
+        return False
+    return vocabulary.colours.at(talk.texts, at + 1) is not None
+
+
 def _colour_at(
     talk: Talk, at: int, vocabulary: Vocabulary, masked: Sequence[bool]
 ) -> ColourHeard | None:
@@ -55,6 +62,9 @@ def _colour_at(
     while i < len(texts) and not masked[i]:
         if i > at and talk.tokens[i - 1].mark and (colours or talk.tokens[i - 1].mark != ","):
             break
+        if not colours and not ish and _shade_at(talk, i, vocabulary):
+            i += 1
+            continue
         colour = vocabulary.colours.at(texts, i) or misheard_at(talk, vocabulary, i, at)
         tint = vocabulary.ish.at(texts, i)
         modifier = vocabulary.modifiers.at(texts, i)

@@ -177,6 +177,17 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("The three lower ones are a clean pale rose.", {"lower petals pale rose"}),
         ("The three below are white. Each white petal has a stripe.", {"lower petals white"}),
         ("The young growth's bronze.", {"leaf bronze"}),
+        ("There is a blotch, but you have to look for it, a smoky rose.", {"blotch smoky rose"}),
+        ("Spots on the lower petals, brick red.", {"spots red"}),
+        ("The throat holds a good deal of yellow.", {"throat yellow"}),
+        (
+            "Lavender, but the top two which have a splash of wine.",
+            {"bloom lavender", "upper petals wine"},
+        ),
+        ("Bit of bronze in the young leaf.", {"leaf bronze"}),
+        ("White with green tips to the petals.", {"bloom white", "edge green"}),
+        ("I like the stripe, it's crimson.", {"stripe crimson"}),
+        ("It's magenta, it can't get any more magenta.", {"bloom magenta"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -242,6 +253,13 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("The lowers are lilac where 140 is white.", {"lower petals lilac"}),
         ("Everything around it grey with mildew.", set()),
         ("The flower's nothing much, a pale pink thing.", {"bloom pale pink"}),
+        ("Only my nails are red.", set()),
+        ("The lip is red.", {"bloom red"}),
+        ("There's a rose by the door.", set()),
+        ("We'll have a glass of wine.", set()),
+        ("Coral's what I'd call it; Jean would call it salmon.", {"bloom coral"}),
+        ("You'd call it salmon.", {"bloom salmon"}),
+        ("It was blue I was breeding for.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:
