@@ -186,7 +186,8 @@ def _in_batch(
         width = shape.widths[column][1]
         full = year if width == len(year) else year[-2:] if width == 2 else f"20{year}"
         groups = (full, digits) if column == 0 else (digits.lstrip("0") or "0", full)
-        yield shape, groups, min(shape.prefixes) if len(shape.prefixes) == 1 else ""
+        for letters in sorted(shape.prefixes) or [""]:
+            yield shape, groups, letters
 
 
 def placed(system: NumberSystem, year: str, digits: str) -> str | None:

@@ -78,7 +78,7 @@ class Piece:
 
 # Letters by name that begin no ordinary words of talk: "bee nineteen" is B19, "be six" nothing.
 _PREFIX_NAMES = frozenset(
-    "bee dee gee jay kay ess eff em en tee aitch pee cee es ef el ell ex zed zee vee cue".split()
+    "bee dee gee jay kay ess eff em en tee tea aitch pee pea cee es ef el ell ex zed zee vee cue".split()
 )
 
 
