@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diary.linking.asides import goes_on, interrupts, wraps_up
-from diary.linking.walk import Turn
+from diary.linking.turns.walk import Turn
 from diary.reading.mentions import Mentions
 from diary.reading.tokens import Talk
 

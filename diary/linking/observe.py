@@ -6,8 +6,8 @@ from diary.linking.clips import Stretch
 from diary.linking.document import Band, Evidence, Observation, Value
 from diary.linking.second_thoughts import settle
 from diary.linking.statement import Statement
+from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
-from diary.reading.scope import Habit
 
 # Bands by score; `diary evaluate` says how often each was wrong.
 SURE, LIKELY = 0.86, 0.6

@@ -6,24 +6,24 @@ from dataclasses import replace
 from datetime import date
 from typing import Protocol, TypeVar
 
-from diary.linking.by_word import find_word_traits
 from diary.linking.clips import Stretch, cut_clips
-from diary.linking.colour_of import find_colour_statements
-from diary.linking.counts import find_counts
-from diary.linking.decisions import find_decisions
+from diary.linking.colours.statements import find_colour_statements
+from diary.linking.counts.counts import find_counts
+from diary.linking.decisions.decisions import find_decisions
 from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Suggestion
-from diary.linking.likeness import Likeness, find_likenesses
-from diary.linking.measures import find_measurements
 from diary.linking.observe import band_of, observe
 from diary.linking.others import told_of_others
-from diary.linking.parentage import find_parents
+from diary.linking.parents.parentage import find_parents
+from diary.linking.sizes.measures import find_measurements
 from diary.linking.statement import Statement
-from diary.linking.turns import find_turns
+from diary.linking.traits.by_word import find_word_traits
+from diary.linking.traits.likeness import Likeness, find_likenesses
+from diary.linking.turns.turns import find_turns
 from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known
 from diary.reading.mentions import Mentions, find_mentions
+from diary.reading.misheard.trade_words import respelt
 from diary.reading.tokens import tokenise
-from diary.reading.trade_words import respelt
 from diary.reading.vocabulary import Vocabulary
 from diary.speech.transcript import Transcript
 

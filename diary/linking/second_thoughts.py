@@ -7,9 +7,9 @@ after a repair without a part of its own takes the part of what it replaces.
 
 from dataclasses import replace
 
-from diary.linking.colour_of import DEFAULT_RULE
-from diary.linking.colour_thoughts import set_aside
-from diary.linking.plant_parts import is_of_plant
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.statements import DEFAULT_RULE
+from diary.linking.colours.thoughts import set_aside
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found

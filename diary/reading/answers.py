@@ -4,7 +4,7 @@
 here", "one two three four heads"; not "Good heads. Seventeen next".
 """
 
-from diary.reading.number_system import NumberHeard
+from diary.reading.numbers.system import NumberHeard
 from diary.reading.numerals import ONES, quantity
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary

@@ -8,7 +8,7 @@ extraction contract, after the rule for -ish words in Kelly & Judd, NBS SP 440, 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from diary.reading.misheard_colours import misheard_at
+from diary.reading.misheard.colours import misheard_at
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 

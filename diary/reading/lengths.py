@@ -8,7 +8,7 @@ Ranges are reported as their midpoint (the extraction contract).
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from diary.reading.mishearings import heard_as_number
+from diary.reading.misheard.numbers import heard_as_number
 from diary.reading.numerals import Quantity, fraction, quantity, whole
 from diary.reading.vocabulary import Unit, Vocabulary
 

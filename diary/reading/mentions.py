@@ -6,14 +6,14 @@ from dataclasses import dataclass
 from typing import Protocol, TypeVar
 
 from diary.reading.colours import ColourHeard, find_colours
+from diary.reading.habits.scope import Scopes, cues
+from diary.reading.habits.scopes import find_scopes
 from diary.reading.known import Known
 from diary.reading.lengths import Length, find_lengths
 from diary.reading.names import NameHeard, find_names, name_index
-from diary.reading.number_system import NumberHeard, NumberSystem, number_system
+from diary.reading.numbers.seedling_numbers import find_numbers
+from diary.reading.numbers.system import NumberHeard, NumberSystem, number_system
 from diary.reading.phrases import Found, PhraseBook
-from diary.reading.scope import Scopes, cues
-from diary.reading.scopes import find_scopes
-from diary.reading.seedling_numbers import find_numbers
 from diary.reading.short_names import short_names
 from diary.reading.tokens import COMMA, QUERY, STOP, Talk
 from diary.reading.vocabulary import Vocabulary

@@ -11,8 +11,8 @@ from pathlib import Path
 from typing import Any
 
 from diary.errors import VocabularyError
+from diary.reading.misheard.trade_words import TradeWords, trade_words
 from diary.reading.phrases import PhraseBook
-from diary.reading.trade_words import TradeWords, trade_words
 from diary.reading.vocabulary_files import opened_classes, with_classes, words_of
 
 _FILES = (

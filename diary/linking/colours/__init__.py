@@ -1,0 +1,1 @@
+"""Which colour or marking of which part."""

@@ -1,0 +1,118 @@
+"""The part of a colour in a phrase right after it: "mauve on the bottom petals", "red below"."""
+
+from diary.linking.colours.places import PREPOSITION_FILL, PREPOSITIONS, Attached
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.words import ADJECTIVES
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
+
+
+def place_at(mentions: Mentions, at: int) -> Found | None:
+    """ "below", "up top" where they end their phrase: not "below the blotch"."""
+    talk = mentions.talk
+    texts = talk.texts
+    place = mentions.vocabulary.places.at(texts, at)
+    if place is None and texts[at : at + 1] in (("all",), ("right",), ("just",), ("down",)):
+        place = mentions.vocabulary.places.at(texts, at + 1)
+    if place is not None and place.label in ("edge", "reverse") and _of_a_leaf(mentions, at):
+        return None
+    if place is None or place.end >= len(texts) or talk.tokens[place.end - 1].mark:
+        return place
+    closed = texts[place.end] in ("and", "with", "but", "though", "as")
+    return place if closed or talk.clause(place.start)[1] == place.end else None
+
+
+def _of_a_leaf(mentions: Mentions, at: int) -> bool:
+    """ "leaf variegated, cream round the outside"."""
+    parts = mentions.parts_in(mentions.talk.sentence(at)[0], at)
+    return bool(parts) and parts[-1].label == "leaf"
+
+
+_ADVERBS = frozenset(
+    "all right just only nearly left showing down deep mostly low bang slap smack dead high way "
+    "far running run runs going goes coming spreading radiating bleeding creeping sitting sat set "
+    "splashed laid painted smeared dusted brushed streaked worked starting mainly chiefly round "
+    "up out tight close in particularly especially somewhere confined".split()
+)
+
+
+def _past_adverbs(mentions: Mentions, at: int) -> int:
+    """Past "low down", "bang", "running right" before a preposition; not past one that is last."""
+    talk = mentions.talk
+    texts, i = talk.texts, at
+    while i < len(texts) and i - at < 3 and texts[i] in _ADVERBS and not talk.tokens[i - 1].mark:
+        i += 1
+    if texts[i : i + 1] and texts[i] not in PREPOSITIONS and i > at:
+        i -= 1  # "pink round the edge": the last of them is the preposition
+    return i
+
+
+def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
+    talk, i = mentions.talk, colour.end
+    texts = talk.texts
+    place = None if talk.tokens[i - 1].mark else place_at(mentions, i)
+    if place is not None:
+        return Attached(
+            part=place.label,
+            rule="a colour placed on the flower",
+            score=0.95,
+            start=colour.start,
+            end=place.end,
+        )
+    i = _past_adverbs(mentions, i)
+    in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
+    if in_it:
+        i += 2  # "a lot of green in it, in the centre"
+    for_the = texts[i : i + 2] == ("for", "the")  # "violet for the flower"
+    if texts[i : i + 1] == ("from",) and "to" in texts[i + 1 : i + 5]:
+        return None  # "red from edge to edge": all of it
+    if i >= len(texts) or (texts[i] not in PREPOSITIONS and not for_the):
+        return None
+    if talk.tokens[i - 1].mark not in (("", COMMA) if in_it else ("",)):
+        return None
+    j = i + 1
+    while j < len(texts) and j - i <= 4:
+        part = next(iter(mentions.parts_in(j, j + 1)), None)
+        if (
+            part is None
+            and texts[j] in ("bottom", "top")
+            and (
+                j + 1 == len(texts)
+                or talk.tokens[j].mark
+                or texts[j + 1] in ("same", "and", "with")
+            )
+        ):
+            name = "lower petals" if texts[j] == "bottom" else "upper petals"
+            return Attached(
+                part=name,
+                rule="a colour placed on a part",
+                score=0.9,
+                start=colour.start,
+                end=j + 1,
+            )
+        if part is not None:
+            if not is_of_plant(mentions, part):
+                return None
+            label = part.label
+            if label == "bloom" and texts[i] in ("on", "in", "to"):
+                return Attached(
+                    part="bloom",
+                    rule="a colour placed on a part",
+                    score=0.88,
+                    start=colour.start,
+                    end=part.end,
+                )
+            return Attached(
+                part=label,
+                rule="a colour placed on a part",
+                score=0.92,
+                start=colour.start,
+                end=part.end,
+            )
+        if texts[j] not in PREPOSITION_FILL | ADJECTIVES or talk.tokens[j].mark:
+            return None
+        j += 1
+    return None

@@ -1,0 +1,255 @@
+"""Colours that are not the plant's: of a thing, of a smell, only compared with, only approached."""
+
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.things import of_a_thing
+from diary.linking.colours.wanted import wanted
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.tokens import QUERY, STOP
+
+
+def is_not_meant(mentions: Mentions, colour: ColourHeard) -> bool:
+    """Whether the colour is no colour of the plant at all."""
+    return any(habit(mentions, colour) for habit in _HABITS)
+
+
+def _smelt(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "brush past the leaf and it's pure lemon"; not "it smells lovely. It's lemon."."""
+    if colour.value not in mentions.vocabulary.fragrant_colours:
+        return False
+    talk = mentions.talk
+    start, stop = talk.sentence(colour.start)
+    if not talk.punctuated:
+        start, stop = max(0, colour.start - _NOSE_REACH), min(len(talk.texts), colour.end + 6)
+    if talk.texts[colour.end : colour.end + 1] in (("colour",), ("color",), ("coloured",)):
+        return False
+    nose = mentions.vocabulary.colour_habits["nose"].find(talk.texts, start, stop)
+    return any(not _seen_again(mentions, n.end, colour.start) for n in nose)
+
+
+def _seen_again(mentions: Mentions, start: int, end: int) -> bool:
+    """Whether the talk is of looks again: "no scent to it, flower's lemon"."""
+    words = set(mentions.talk.texts[start:end])
+    parts = {p.label for p in mentions.parts_in(start, end)}
+    return bool(parts - {"leaf", "stem"} or words & {"no", "none", "nothing", "looks", "colour"})
+
+
+_NOSE_REACH = 9
+
+
+def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "more lilac than mauve", "paler than white": no colour of it after "than"."""
+    talk, i = mentions.talk, colour.start
+    low = talk.clause(i)[0]
+    if talk.texts[i - 3 : i] == ("not", "so", "much"):
+        return talk.texts[colour.end : colour.end + 1] == ("as",)
+    if talk.texts[i - 1 : i] == ("as",) and talk.texts[colour.end : colour.end + 1] == ("as",):
+        before = set(talk.texts[max(low, i - 4) : i - 1])
+        return bool(before & {"not", "nowhere", "nothing", "half", "never"})
+    in_another = talk.texts[colour.end : colour.end + 1] in (("in",), ("on",))
+    if in_another and "more" in talk.texts[low:i] and mentions.ref_at(colour.end + 1):
+        return True  # "there's more pink in Hobnail"
+    while i > low and talk.texts[i - 1] in ("the", "a", "any", "your", "on", "to", "it", "is"):
+        i -= 1
+    if i > low and talk.texts[i - 1] == "than":
+        return talk.texts[max(0, i - 2)] != "other"
+    while i > low and talk.texts[i - 1] in ("proper", "real", "good", "true", "decent", "bright"):
+        i -= 1
+    return talk.texts[i - 1 : i] in (("a",), ("any",), ("an",), ("your",)) and talk.texts[
+        i - 2 : i - 1
+    ] in (("beside",), ("against",), ("alongside",), ("unlike",))
+
+
+def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "they all came pink except this"; not "the petals, they all have a pink edge"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    for cue in mentions.vocabulary.colour_habits["batch"].find(talk.texts, start, colour.start):
+        far = cue.start - start > 1
+        if not talk.punctuated:
+            far = colour.start - cue.end > 4
+        owned = talk.texts[cue.end] == "'s" and mentions.parts_in(colour.end, colour.end + 3)
+        called = talk.texts[cue.start - 1 : cue.start] in (("is",), ("'s",), ("are",), ("got",))
+        if far or owned or called or mentions.parts_in(cue.start, colour.start):
+            continue
+        if not {"this", "it", "only", "but"} & set(talk.texts[cue.end : colour.start]):
+            around = talk.texts[cue.start] in ("everything", "everyone", "plants", "pots", "stuff")
+            return around or not mentions.parts_in(max(0, start - 10), start)
+    return False
+
+
+def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "deep red verging on burgundy": it is red."""
+    talk = mentions.talk
+    start = max(talk.sentence(colour.start)[0], colour.start - 6)
+    for verging in mentions.vocabulary.colour_habits["verging"].find(
+        talk.texts, start, colour.start
+    ):
+        between = talk.texts[verging.end : colour.start]
+        before = mentions.colours_in(max(0, verging.start - 6), verging.start)
+        apart = talk.between(verging.end - 1, colour.start, (STOP, QUERY))
+        if before and not apart and set(between) <= {"a", "the", "an", "sort", "of", "almost"}:
+            return not mentions.parts_in(before[-1].end, verging.start)
+    return False
+
+
+def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the green edge of the bench", "that whitish bloom on the leaf"."""
+    if mentions.talk.tokens[colour.end - 1].mark:
+        return False
+    parts = mentions.parts_in(colour.end, colour.end + 1)
+    return bool(parts) and not is_of_plant(mentions, parts[0])
+
+
+def _not_yet(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "it might go purple in the cold"; not "I'll go with coral"."""
+    texts = mentions.talk.texts
+    start = max(mentions.talk.clause(colour.start)[0], colour.start - 6)
+    said = mentions.vocabulary.colour_habits["not_yet"].find(texts, start, colour.start)
+    return any(set(texts[f.end : colour.start]) <= _DEGREES for f in said)
+
+
+_DEGREES = frozenset("a an more to very almost nearly quite bit of little even all right".split())
+
+
+def _in_an_idiom(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the cream of the crop", "a golden opportunity"."""
+    near = mentions.vocabulary.colour_habits["idiom"].find(
+        mentions.talk.texts, max(0, colour.start - 3), colour.end + 4
+    )
+    return any(f.start <= colour.start and colour.end <= f.end for f in near)
+
+
+def _crossed(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "I crossed a red with a white"; not "out of a good home, and it's white"."""
+    talk = mentions.talk
+    start = max(talk.clause(colour.start)[0], colour.start - 9)
+    before = talk.texts[colour.start - 1 : colour.start]
+    had = {"had", "raised", "'ve"} & set(talk.texts[start : colour.start])
+    if had and talk.texts[colour.end : colour.end + 3] in _OUT_OF_IT:
+        return True  # "I've had a white out of this cross"
+    article = before in (("a",), ("an",), ("my",), ("the",), ("two",), ("good",), ("any",))
+    if not article or mentions.parts_in(colour.end, colour.end + 2):
+        return False
+    crossing = mentions.vocabulary.colour_habits["crossing"].find(talk.texts, start, colour.start)
+    return any(
+        not {"it", "this", "got", "came"} & set(talk.texts[c.end : colour.start]) for c in crossing
+    )
+
+
+_OUT_OF_IT = tuple(("out", "of", w) for w in ("this", "that", "the", "it", "them"))
+
+
+def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "she's pink herself and this has come magenta": the first is of another plant."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    if not talk.punctuated:
+        start = max(start, colour.start - 7)
+    before = talk.texts[start : colour.start]
+    if _MINE & set(before) or not {"is", "'s", "was", "are", "having", "came"} & set(before):
+        return False
+    stop = min(talk.sentence(colour.end - 1)[1], colour.end + 8)
+    if not talk.punctuated:
+        stop = min(len(talk.texts), colour.end + 8)
+    for i in range(colour.end, stop - 1):
+        if talk.texts[i] == "this" and not talk.between(colour.start, i, (STOP, QUERY)):
+            i += 1 + (talk.texts[i + 1] in ("one", "fella", "lad", "girl", "lass"))
+            told = talk.texts[i] in ("is", "'s", "has", "came", "comes", "come")
+            return told and bool(mentions.colours_in(i, i + 9))
+    return False
+
+
+def _anothers_word(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Jean would call it salmon", "she'd say red"; not "you'd call it red"."""
+    talk = mentions.talk
+    start = max(talk.clause(colour.start)[0], colour.start - 6)
+    for i in range(start, colour.start - 1):
+        if talk.texts[i : i + 1] not in (("would",), ("'d",), ("might",), ("will",), ("'ll",)):
+            continue
+        if talk.texts[i + 1] not in ("call", "say", "have", "tell") or i == 0:
+            continue
+        teller = talk.tokens[i - 1]
+        named = talk.punctuated and teller.capital and teller.text not in _MY_WORD
+        return named or teller.text in ("she", "he", "they", "people", "somebody", "folk")
+    return False
+
+
+_MY_WORD = frozenset("i you we one anyone anybody it that this nobody".split())
+
+
+def _of_another_number(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the lower petals are lilac where 140 is white": a number cut short, and its colour."""
+    texts, i = mentions.talk.texts, colour.start
+    while i and texts[i - 1] in ("a", "an", "all", "more", "quite"):
+        i -= 1
+    if i < 3 or texts[i - 1] not in ("is", "'s", "was", "has", "came", "came_out"):
+        return False
+    return texts[i - 2].isdigit() and texts[i - 3] in ("where", "whereas", "while", "when")
+
+
+_MINE = frozenset({"this", "it", "these", "i", "flower", "bloom"})
+
+
+def _in_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Seed off Copper Beadle": a name that is not on record."""
+    talk = mentions.talk
+    if not talk.punctuated:
+        return False
+    if _ends_a_name(mentions, colour):
+        return True
+    if colour.end >= len(talk.texts):
+        return False
+    last, after = talk.tokens[colour.end - 1], talk.tokens[colour.end]
+    named = talk.tokens[colour.start].capital and after.capital and not last.mark
+    return (
+        named
+        and after.text not in ("i", "'s")
+        and not mentions.parts_in(colour.end, colour.end + 1)
+    )
+
+
+def _ends_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Wexholt Plum.": a capital where no sentence begins; not "Eye White"."""
+    talk, i = mentions.talk, colour.head_start
+    if i == 0 or not talk.tokens[i].capital or talk.tokens[i - 1].mark:
+        return False
+    if talk.texts[i - 1] in ("'s", "is", "are", "i") or not talk.tokens[i - 1].capital:
+        return False
+    noted = mentions.parts_in(i - 3, i)
+    return (
+        not (noted and noted[-1].end == i)
+        and mentions.vocabulary.modifiers.at(talk.texts, i - 1) is None
+    )
+
+
+def _sickly(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "got black spot on it": an ailment."""
+    texts = mentions.talk.texts
+    spot = texts[colour.end : colour.end + 1] == ("spot",)
+    return colour.value == "black" and spot and texts[colour.start - 1] not in ("a", "the", "one")
+
+
+def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "its pollen on the yellows": plants of a colour."""
+    return mentions.talk.texts[colour.end - 1] in ("whites", "yellows", "reds", "pinks", "blues")
+
+
+_HABITS = (
+    _another_than_this,
+    _of_another_number,
+    _anothers_word,
+    _crossed,
+    _in_an_idiom,
+    _not_yet,
+    wanted,
+    _no_part_of_it,
+    _in_a_name,
+    _sickly,
+    _of_a_kind,
+    _smelt,
+    of_a_thing,
+    _compared,
+    _of_the_batch,
+    _approached,
+)

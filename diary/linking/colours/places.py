@@ -1,0 +1,258 @@
+"""The part of the plant that a colour stands beside: before it, after it, or in a phrase."""
+
+from dataclasses import dataclass
+
+from diary.linking.colours.lists import listed
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.words import ADJECTIVES, BE, COPULAR
+from diary.reading.colours import ColourHeard
+from diary.reading.habits.scope import Habit
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+PREPOSITIONS = frozenset(
+    "on in at to across along around round down over inside through up towards all both "
+    "from into about near by under".split()
+)
+
+
+PREPOSITION_FILL = frozenset(
+    "the each every its all both those these this that of a just very down in on at lower upper "
+    "middle right way inside "
+    "edges tips two bit end back ends same my top bottom tip face".split()
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Attached:
+    part: str
+    rule: str
+    score: float
+    start: int
+    end: int
+    on: tuple[str, ...] = ()
+
+
+def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
+    talk = mentions.talk
+    for part in mentions.parts_in(colour.end, colour.end + 5):
+        gap = range(colour.end, part.start)
+        if len(gap) > 3 or talk.between(colour.end - 1, part.start, (".", ",", "?")):
+            return None
+        if not all(talk.texts[i] in ADJECTIVES or _is_colour_word(mentions, i) for i in gap):
+            return None
+        if not is_of_plant(mentions, part) or listed(mentions, colour, part):
+            return None
+        if gap and talk.texts[colour.end] in _SIZES and not talk.punctuated:
+            told = mentions.parts_in(colour.start - 4, colour.start)
+            if told and BE & set(talk.texts[told[-1].end : colour.start]):
+                return None  # "the back of the petals is yellow | small sort of flower"
+        if "and" in talk.texts[colour.end : part.start] and not any(
+            _is_colour_word(mentions, i) for i in gap
+        ):
+            return None
+        follows = talk.texts[part.end : part.end + 1]
+        if talk.texts[part.end - 1].endswith("ed") and follows in (("with",), ("in",), ("by",)):
+            return None  # "apricot flushed with rose": the flush is rose
+        if follows == ("off",):
+            return None  # "pulled a couple of brown petals off"
+        on = petals_after(mentions, part.end)
+        return Attached(
+            part=part.label,
+            rule="a colour before its part",
+            score=0.96,
+            start=colour.start,
+            end=part.end,
+            on=on,
+        )
+    return None
+
+
+_SIZES = frozenset("small big large tiny little great huge medium wee neat good nice".split())
+
+
+def _is_colour_word(mentions: Mentions, at: int) -> bool:
+    return any(at < c.end for c in mentions.colours_in(at - 5, at + 1))
+
+
+def petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
+    """The petals on which a marking lies: "blaze on both top petals"."""
+    for part in mentions.parts_in(at, at + 5):
+        petals = mentions.vocabulary.part_kinds[part.label] == "petals"
+        if petals and mentions.talk.texts[at : at + 1] and mentions.talk.texts[at] in PREPOSITIONS:
+            return (part.label,)
+    return ()
+
+
+def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "a flash of maroon", "an edge in cream", "veined in cerise", "edged with white"."""
+    texts = mentions.talk.texts
+    i = colour.start
+    if i and texts[i - 1] in ("a", "an", "the", "pure"):
+        i -= 1
+    if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
+        drawn = _drawn(mentions, i - 1)
+        for part in reversed(mentions.parts_in(i - 8, i - 1)):
+            if part.end in (drawn, i - 1) and not mentions.talk.tokens[part.end - 1].mark:
+                if part.end == drawn < i - 1:
+                    pass
+                elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
+                    return None
+                return Attached(
+                    part=part.label,
+                    rule="a part told with its colour",
+                    score=0.93,
+                    start=part.start,
+                    end=colour.end,
+                    on=petals_after(mentions, colour.end),
+                )
+    return None
+
+
+def _drawn(mentions: Mentions, at: int) -> int:
+    """Back over how a marking is done: "the veining | picked out | in raspberry"."""
+    texts, i = mentions.talk.texts, at
+    while i and at - i < 3 and (texts[i - 1].endswith("ed") or texts[i - 1] in _DRAWN):
+        i -= 1
+    return i
+
+
+_DRAWN = frozenset("out drawn done laid on in over cut shot run through all just".split())
+_NOTE_WORDS = 7
+
+
+def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "the upper petals are a deep burgundy", "a blotch on the top two, nearly black"."""
+    talk = mentions.talk
+    sentence, stop = talk.sentence(colour.start)
+    brief = talk.punctuated and stop - sentence <= _NOTE_WORDS  # "Petal edge, thin, white."
+    best: Attached | None = None
+    heads = [
+        p
+        for p in mentions.parts_in(sentence, colour.start)
+        if p.end <= colour.start and is_of_plant(mentions, p)
+    ]
+    for n in range(len(heads) - 1, -1, -1):
+        part = heads[n]
+        head, end = part, part.end
+        gap = list(range(end, colour.start))
+        if len(gap) > 9:
+            break
+        said = _without_amount(talk.texts[end : colour.start])
+        if not (_verbless(said) or _plainly_said(said)) and not all(
+            word in COPULAR | _HOLDING or (brief and word in ADJECTIVES) for word in said
+        ):
+            break
+        gap_words = {talk.texts[i] for i in gap}
+        if {"with"} & gap_words and not ({"edged", "veined", "flushed", "tinged"} & gap_words):
+            break
+        if {"but", "and"} & gap_words and not ({"is", "'s", "are"} & gap_words):
+            break
+        if _has_new_subject(talk.texts[part.end : colour.start]):
+            break
+        if (
+            talk.between(part.end - 1, colour.start, (",",))
+            and mentions.vocabulary.part_kinds[part.label] == "organ"
+            and not ({"is", "'s", "are", "re"} & gap_words)
+            and part.label == "bloom"
+        ):
+            break
+        if n and talk.texts[heads[n - 1].end : part.start] in (
+            ("of", "the"),
+            ("of", "each"),
+            ("of", "its"),
+        ):
+            head = heads[n - 1]  # "the centre of the flower is cream"
+        elif n and mentions.vocabulary.part_kinds[part.label] != "marking":
+            before = heads[n - 1]
+            between = talk.texts[before.end : part.start]
+            if (
+                mentions.vocabulary.part_kinds[before.label] == "marking"
+                and between[:1]
+                and between[0] in PREPOSITIONS
+                and between[-1] not in ("all", "it")
+                and not mentions.colours_in(before.end, part.start)
+                and len(between) <= 4
+            ):
+                head = before
+        if talk.texts[part.start - 1 : part.start] == ("no",) or any(
+            t in ("no", "without") for t in talk.texts[max(sentence, head.start - 2) : head.start]
+        ):
+            break
+        score = 0.94 if {"is", "'s", "are", "'re", "was"} & gap_words or len(gap) <= 1 else 0.86
+        best = Attached(
+            part=head.label,
+            rule="a colour after its part",
+            score=score,
+            start=colour.start if _apart(mentions, head, colour) else head.start,
+            end=colour.end,
+            on=(part.label,) if head is not part else (),
+        )
+        break
+    return best
+
+
+def _without_amount(words: tuple[str, ...]) -> tuple[str, ...]:
+    """ "holds | a good deal of", "has | lots of": what stands before the amount."""
+    if words[-1:] != ("of",):
+        return words
+    for i in range(len(words) - 2, max(-1, len(words) - 6), -1):
+        if words[i] in ("a", "an", "some", "plenty", "lots", "loads", "traces"):
+            return words[:i] if i and (set(words[:i]) & _HOLDING) else words
+    return words
+
+
+_HOLDING = frozenset(
+    "has have holds hold carries shows wears bears gets takes with got which who that".split()
+)
+
+
+def _plainly_said(words: tuple[str, ...]) -> bool:
+    """ "are a | clean scrubbed | rose": after the verb and an article two words of any kind."""
+    verb = next((i for i, word in enumerate(words) if word in BE), None)
+    if verb is None or not set(words[:verb]) <= COPULAR:
+        return False
+    rest = words[verb + 1 :]
+    article = next((i for i, word in enumerate(rest) if word in ("a", "an")), None)
+    if article is None or not set(rest[:article]) <= COPULAR:
+        return False
+    kinds = rest[article + 1 :]
+    return 1 <= len(kinds) <= 2 and all(w.isalpha() and w not in _NO_KIND for w in kinds)
+
+
+_NO_KIND = PREPOSITIONS | frozenset(
+    "with and or but of to for than as i it you he she that this the not no a an is are".split()
+)
+
+
+def _verbless(words: tuple[str, ...]) -> bool:
+    """ "and the upper ones a full purple"."""
+    return 1 <= len(words) <= 3 and words[0] in ("a", "an") and "with" not in words
+
+
+def _apart(mentions: Mentions, head: Found, colour: ColourHeard) -> bool:
+    """Whether the part is told apart from its colour.
+
+    "bar the eye, and that's cherry" denies no colour; "a yellow edge, or rather gold" has one
+    colour before the edge already.
+    """
+    scopes = mentions.scopes
+    denied = Habit.DENIAL in scopes.habits(head.start) - scopes.habits(colour.start)
+    return denied or any(
+        c.end >= head.start - 1 for c in mentions.colours_in(head.start - 4, head.start)
+    )
+
+
+def _has_new_subject(words: tuple[str, ...]) -> bool:
+    """Whether the words between begin a statement about the flower itself: ", it's a ..."."""
+    joined = list(words)
+    for i, word in enumerate(joined):
+        if (
+            word in ("it", "this", "he", "she")
+            and i + 1 < len(joined)
+            and joined[i + 1] in ("is", "'s")
+            and i > 0
+        ):
+            return not ({"call", "say"} & set(joined))
+    return False

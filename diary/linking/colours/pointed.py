@@ -1,0 +1,68 @@
+"""The part that a pronoun stands for: "what I like is the stem, it's nearly black"."""
+
+from diary.linking.colours.headings import DEFINITE
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.topics import FAR, INNER, brought_in, head_of
+from diary.linking.colours.words import BE, COPULAS
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+_OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
+_DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
+_ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
+_DRAWN_TO = frozenset("like love see notice mind fancy admire".split())  # "i like the stripe"
+_POINTERS = frozenset({"it", "that", "which"})
+
+
+def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "bar the eye, and that's cherry", "what I like is the stem, it's nearly black"."""
+    talk = mentions.talk
+    start = talk.clause(colour.start)[0]
+    i = start
+    while i < colour.start and talk.texts[i] in ("and", "but", "now", "well", "so", "though"):
+        i += 1
+    if not talk.punctuated:  # "what you come for it's crimson": no clause is seen to begin
+        pointing = [
+            j for j in range(i, colour.start - 1) if talk.texts[j + 1] in BE | {"'d", "goes"}
+        ]
+        i = start = next((j for j in reversed(pointing) if talk.texts[j] in _POINTERS), i)
+    word, verb = talk.texts[i : i + 1], talk.texts[i + 1 : i + 2]
+    if word not in (("that",), ("it",), ("which",)) or not set(verb) <= COPULAS | {"'d"}:
+        return None
+    if colour.start - i > 6 or mentions.parts_in(i, colour.start) or start == 0:
+        return None
+    low = max(talk.sentence(start - 1)[0] if talk.punctuated else 0, start - FAR)
+    before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
+    if not before or before[-1].label == "bloom":
+        return None
+    last = before[-1]
+    told_from = low if word == ("it",) else last.end
+    if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):
+        return None
+    ends = last.end == start or talk.texts[last.end : start] in _ON_IT
+    if word == ("which",):
+        return last.label if ends else None
+    lead = talk.texts[low : last.start]
+    if word == ("that",):
+        return last.label if ends or "from" in lead else None
+    ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
+    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring", *_DRAWN_TO}) and ends
+    shown = shown or (ends and lead[-2:-1] in (("is",), ("'s",)))  # "the other thing is the bud"
+    sentence = talk.sentence(start - 1)[0]
+    head = head_of(mentions, sentence, start) or _definite(mentions, last, start)
+    if shown or (head is not None and (head.label in INNER or colour.value in _OF_LEAVES_ONLY)):
+        return last.label
+    return last.label if colour.value in _DARK and brought_in(mentions, low, start) else None
+
+
+def _definite(mentions: Mentions, part: Found, before: int) -> Found | None:
+    """ "now the eye on this one is what you come for, it's crimson"; not "with the eye"."""
+    talk = mentions.talk
+    lead = talk.texts[part.start - 2 : part.start]
+    rest = talk.texts[part.end : before]
+    whole = {"flower", "bloom", "plant", "petals"} & set(rest)
+    if lead[1:] not in DEFINITE or lead[0] in ("with", "of", "in", "on") or whole:
+        return None
+    says = {"is", "'s", "are", "'re"} & set(rest)
+    return part if says and not mentions.refs_in(part.end, before) else None

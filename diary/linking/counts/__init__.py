@@ -1,0 +1,1 @@
+"""How many heads, buds, seeds, seedlings, cuttings."""

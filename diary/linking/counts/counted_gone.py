@@ -1,0 +1,48 @@
+"""Counts that are no longer there, or that are only asked for.
+
+"two buds dropped in the heat", "I took four heads off for the vase", "two shoots to come off",
+"you need eight trusses open to show it"; not "five buds to come", nor "nine cuttings taken".
+"""
+
+from diary.linking.sizes.no_size import SEASONS
+from diary.reading.mentions import Mentions
+from diary.reading.numerals import Quantity
+from diary.reading.phrases import Found
+
+_BEFORE, _AFTER = 5, 5
+_PAST = frozenset(
+    "want wants ask asks like likes for expect expects need needs say says open good only just "
+    "about all to see have the of them at least a around some".split()
+)
+_ARE = frozenset("have has had are is 's 've were was got just already all of on it them".split())
+
+
+def is_gone(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
+    """Whether the things counted were lost or cut, or are to be."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    end = max(noun.end, amount.end)
+    for f in vocabulary.count_gone_after.find(talk.texts, end, min(len(talk.texts), end + _AFTER)):
+        if set(talk.texts[end : f.start]) <= _ARE and not talk.between(
+            end - 1, f.start, (".", ",", "?")
+        ):
+            return True
+    low = max(talk.sentence(amount.start)[0], amount.start - _BEFORE)
+    then = talk.texts[end : end + 3]
+    if "had" in talk.texts[max(low, amount.start - 3) : amount.start] and (
+        then[:1] in (("in",), ("at",), ("last",), ("by",)) and SEASONS & set(then[1:])
+    ):
+        return True  # "it had eleven heads in June"
+    return any(
+        set(talk.texts[f.end : amount.start]) <= _PAST
+        for f in vocabulary.count_gone_before.find(talk.texts, low, amount.start)
+    )
+
+
+def is_asked(mentions: Mentions, amount: Quantity) -> bool:
+    """ "the class wants three heads", "you need at least eight trusses open"."""
+    talk = mentions.talk
+    low = max(talk.sentence(amount.start)[0], amount.start - _BEFORE)
+    return any(
+        set(talk.texts[f.end : amount.start]) <= _PAST
+        for f in mentions.vocabulary.size_limits.find(talk.texts, low, amount.start)
+    )

@@ -1,0 +1,274 @@
+"""Seeds sown and germinated: "I sowed ten seeds and three came up", "Eleven seed in. Four up."
+
+Every number of seed talk is asked what stands beside it: a verb of sowing or the seeds
+themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
+"""
+
+from diary.linking.counts.seed_numbers import (
+    OF_THEM,
+    SEED_TALK,
+    came_up,
+    counts_seeds,
+    ends,
+    follows,
+    is_seed,
+    precedes,
+)
+from diary.linking.counts.sown_pairs import all_but, all_of_them, sown_pairs, told_how_many
+from diary.linking.statement import Statement
+from diary.reading.habits.scope import Habit
+from diary.reading.mentions import Mentions
+from diary.reading.misheard.numbers import HOMOPHONES
+from diary.reading.numerals import Quantity
+from diary.reading.spoken import amount_at
+from diary.reading.tokens import Talk
+
+SOWN, GERMINATED = "count_seeds_sown", "count_germinated"
+_UNSAID = frozenset({Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION, Habit.HYPOTHETICAL})
+_TALK_BEFORE, _TALK_AFTER = 34, 16
+_MOST = 999
+_NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
+_SECOND_THOUGHT = 12
+_HAD = frozenset("had got have get gets gave give gives me us more than over at least".split())
+_IN_GENERAL = frozenset("never every always usually average generally".split())
+_OF_OTHERS = tuple(
+    (w,)
+    for w in "cuttings per to inch days pods pod berries capsules heads batches packets trays pans "
+    "crosses lots".split()
+)
+_SOWING = frozenset("sowed sown sow planted put set started pricked popped in".split())
+_TO_SOW = frozenset("sow plant put set start".split())
+_WILL = frozenset("'ll will shall would 'd might must should could to can".split())
+# A word for a figure that it sounds like: what stands after it, and before.
+_SURELY_UP = (("come", "up"), ("came", "up"), ("coming", "up"), ("sprouted",), ("emerged",))
+_ONLY_AFTER_FIGURES = (
+    ("up", "out"),
+    ("up", "from"),
+    ("up", "of"),
+    ("of", "them"),
+    ("came", "up"),
+    ("came", "through"),
+    ("germinated", "from"),
+    ("germinated", "out"),
+    ("out", "of"),
+)
+_BEFORE = frozenset("got only just and but had 've have get with about so".split())
+
+
+def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
+    """All counts of seeds sown and germinated, and where those begin that are only asked."""
+    found: list[Statement] = []
+    doubted: set[int] = set()
+    amounts = _amounts(mentions)
+    paired = {}
+    for pair in sown_pairs(mentions, amounts):
+        paired[pair.sown.start] = _told(mentions, SOWN, pair.sown)
+        paired[pair.up.start] = _told(mentions, GERMINATED, pair.up)
+    for amount, came in told_how_many(mentions, amounts):
+        paired[amount.start] = _told(mentions, GERMINATED if came else SOWN, amount)
+    for amount in amounts:
+        unsaid = mentions.scopes.habits(amount.start) & _UNSAID
+        if unsaid - {Habit.QUESTION, Habit.HYPOTHETICAL}:
+            continue
+        if Habit.HYPOTHETICAL in unsaid and _supposed(mentions, amount):
+            continue
+        unsaid = unsaid & {Habit.QUESTION}
+        if amount.value == 1 and _one_of(mentions, amount, paired):
+            continue  # "one of three that germinated"
+        told = paired.get(amount.start)
+        if told is None and _seed_talk(mentions, amount.start):
+            told = _alone(mentions, amount, found)
+        if told is not None:
+            found.append(told)
+        if unsaid:
+            doubted.add(amount.start)
+    return [*found, *_whole_lot(mentions, found)], doubted
+
+
+def _supposed(mentions: Mentions, amount: Quantity) -> bool:
+    """ "if I had ten seeds from it"; not "if it lives 12 seeds I sowed"."""
+    before = mentions.talk.texts[max(0, amount.start - 4) : amount.start]
+    return mentions.talk.punctuated or before[-1:] in (("had",), ("got",), ("have",), ("get",))
+
+
+def _one_of(mentions: Mentions, amount: Quantity, paired: dict[int, Statement]) -> bool:
+    of = mentions.talk.texts[amount.end : amount.end + 1] == ("of",)
+    return of and any(
+        s.trait == GERMINATED for i in (1, 2) if (s := paired.get(amount.end + i)) is not None
+    )
+
+
+def _alone(mentions: Mentions, amount: Quantity, found: list[Statement]) -> Statement | None:
+    """What a figure tells by the words beside it."""
+    if came_up(mentions, amount) or _got(mentions, amount, found):
+        return _told(mentions, GERMINATED, amount)
+    if _was_sown(mentions, amount):
+        return _told(mentions, SOWN, amount)
+    return None
+
+
+def _got(mentions: Mentions, amount: Quantity, found: list[Statement]) -> bool:
+    """ "I planted forty and only got six": a number got, right after a number sown."""
+    sown = [s for s in found if s.trait == SOWN and amount.start - s.end <= _SECOND_THOUGHT]
+    got = precedes(mentions, amount, mentions.vocabulary.germinated_before)
+    return bool(sown) and got is not None and ends(mentions, amount.end)
+
+
+def _told(mentions: Mentions, trait: str, amount: Quantity) -> Statement:
+    return Statement(
+        trait=trait,
+        value=int(amount.value),
+        unit="count",
+        start=amount.start,
+        end=min(amount.end + 1, len(mentions.talk.texts)),
+        rule="seeds sown" if trait == SOWN else "seeds germinated",
+        score=0.93,
+    )
+
+
+def _amounts(mentions: Mentions) -> list[Quantity]:
+    """The whole numbers that count nothing else."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    sized = {i for x in mentions.lengths for i in range(x.start, x.end)}
+    found: list[Quantity] = []
+    at = 0
+    while at < len(talk.texts):
+        amount = None if mentions.masked[at] or at in sized else _figure(talk, at)
+        if amount is None:
+            at += 1
+            continue
+        at = amount.end
+        other = vocabulary.other_units.at(talk.texts, amount.end)
+        marked = not amount.start or talk.tokens[amount.start - 1].mark
+        before = "" if marked else talk.texts[amount.start - 1]
+        if (
+            amount.value == int(amount.value)
+            and 0 < amount.value <= _MOST
+            and (other is None or talk.texts[amount.end] in OF_THEM)
+            and before not in _NO_COUNT_BEFORE
+            and talk.texts[amount.end : amount.end + 2] != ("of", "you")
+        ):
+            found.append(amount)
+    return found
+
+
+def _figure(talk: Talk, at: int) -> Quantity | None:
+    """A figure, or what captions write for one: "got to up out of six", "for of them came"."""
+    texts = talk.texts
+    after = texts[at + 1 : at + 3]
+    if texts[at] in HOMOPHONES and after in _ONLY_AFTER_FIGURES and at and texts[at - 1] in _BEFORE:
+        return Quantity(at, at + 1, HOMOPHONES[texts[at]])
+    return amount_at(talk, at)
+
+
+def _seed_talk(mentions: Mentions, at: int) -> bool:
+    talk = mentions.talk
+    amount = amount_at(talk, at)
+    if amount is not None and amount.value > 1:
+        cue = follows(mentions, amount, mentions.vocabulary.germinated)
+        surely = cue is not None and talk.texts[cue.start : cue.end] in _SURELY_UP
+        if (
+            surely
+            and cue is not None
+            and (ends(mentions, cue.end) or talk.texts[cue.end] in ("out", "from", "for", "in"))
+        ):
+            return True  # "there's fourteen come up out of that lot"
+    texts = talk.texts[max(0, at - _TALK_BEFORE) : at + _TALK_AFTER]
+    return bool(SEED_TALK & set(texts)) or bool(
+        mentions.vocabulary.sown_before.find(texts) or mentions.vocabulary.sown_after.find(texts)
+    )
+
+
+def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
+    """ "I sowed 16 of that cross", "twenty-four seeds went in", "out of 12 I got 9 up"."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if talk.texts[amount.start : amount.end] == ("one",) or _yet_to_sow(mentions, amount):
+        return False
+    if _in_general(mentions, amount):
+        return False  # "I never had more than two seeds off its mother"
+    sowing = precedes(mentions, amount, vocabulary.sown_before)
+    if sowing is not None:
+        lead = talk.texts[max(0, sowing.start - 2) : sowing.start]
+        return not _starts_other(mentions, amount) and not (
+            _WILL & set(lead) and talk.texts[sowing.start] in _TO_SOW
+        )
+    if follows(mentions, amount, vocabulary.sown_after) is not None:
+        return True
+    texts = talk.texts
+    lead = texts[max(0, amount.start - 2) : amount.start]
+    whole = (
+        lead[-1:] == ("of",)
+        or lead in (("of", "the"), ("of", "those"), ("from", "the"))
+        or lead[-1:] == ("from",)
+    )
+    if whole and not counts_seeds(mentions, amount) and not _out(mentions, amount):
+        books = (vocabulary.germinated, vocabulary.sown_after)
+        whole = any(follows(mentions, amount, book) is not None for book in books)
+    if whole and is_seed(mentions, amount):
+        return _part_near(mentions, amount)
+    if not counts_seeds(mentions, amount):
+        return False
+    low = max(0, talk.sentence(amount.start)[0] - 1, amount.start - 6)
+    high = min(len(texts), amount.end + 13)
+    return bool(
+        vocabulary.sown.find(texts, low, high)
+        or vocabulary.germinated.find(texts, amount.end, high)
+    )
+
+
+def _in_general(mentions: Mentions, amount: Quantity) -> bool:
+    """ "I never had more than two seeds off its mother"; not "never touched it, nine seeds"."""
+    texts, i = mentions.talk.texts, amount.start
+    while i > 0 and amount.start - i < 6 and texts[i - 1] in _HAD:
+        i -= 1
+    return i > 0 and texts[i - 1] in _IN_GENERAL
+
+
+def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
+    """ "thirty more seeds to sow", "twenty seeds in the packet for next year"."""
+    talk = mentions.talk
+    if not counts_seeds(mentions, amount):
+        return False
+    stop = min(amount.end + 7, talk.clause(amount.start)[1])
+    if _SOWING & set(talk.texts[max(0, amount.start - 4) : amount.start]):
+        return False
+    return bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
+
+
+def _out(mentions: Mentions, whole: Quantity) -> bool:
+    """ "out of 12", "from the eleven"; "of the seventeen this is the one" is none."""
+    lead = mentions.talk.texts[max(0, whole.start - 3) : whole.start]
+    return "out" in lead or "from" in lead
+
+
+def _part_near(mentions: Mentions, whole: Quantity) -> bool:
+    """Whether a number that came up of the whole, or words that they did, stand beside it."""
+    talk = mentions.talk
+    low, high = max(0, whole.start - 8), min(len(talk.texts), whole.end + 10)
+    return bool(mentions.vocabulary.germinated.find(talk.texts, low, high)) or any(
+        amount_at(talk, i) for i in range(low, whole.start)
+    )
+
+
+def _starts_other(mentions: Mentions, amount: Quantity) -> bool:
+    """ "sown two years ago", "put in three pots": the number counts another thing."""
+    texts = mentions.talk.texts
+    return (
+        mentions.vocabulary.other_units.at(texts, amount.end) is not None
+        or texts[amount.end : amount.end + 1] in _OF_OTHERS
+    )
+
+
+def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """ "I put in seven and every one of them came up": as many as were sown."""
+    told: list[Statement] = []
+    for s in found:
+        if s.trait == SOWN and isinstance(s.value, int):
+            left = all_but(mentions, Quantity(s.start, s.end - 1, s.value))
+            told += [_told(mentions, GERMINATED, left)] if left is not None else []
+    for start, end, both in all_of_them(mentions):
+        sown = [s for s in found if s.trait == SOWN and s.end <= start and start - s.end <= 16]
+        value = sown[-1].value if sown else 2 if both and _seed_talk(mentions, start) else None
+        if isinstance(value, int):
+            told.append(_told(mentions, GERMINATED, Quantity(start, end - 1, value)))
+    return told

@@ -1,0 +1,1 @@
+"""What is to become of the plant, and whether that is decided."""

@@ -1,0 +1,218 @@
+"""Decisions: keep, discard, watch, propagate, breed, show, name, repot.
+
+A denied decision is none ("I won't be breeding from it"), one under a condition is only
+proposed ("I might name it", "if it does nothing by June it's for the heap").
+"""
+
+import re
+
+from diary.linking.decisions.answered import Answer, answer
+from diary.linking.decisions.crosses_to_make import crosses_to_make
+from diary.linking.decisions.decided_of import is_of_the_plant
+from diary.linking.decisions.intended import find_intended
+from diary.linking.decisions.overturned import denied_by, overturned, put_off
+from diary.linking.decisions.padding import padded
+from diary.linking.decisions.undecided import confirmed, does_not_hold, under_condition
+from diary.linking.statement import Statement
+from diary.reading.habits.scope import Habit
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
+
+_MAYBE = re.compile(
+    r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
+)
+_SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
+# Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
+_OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
+# "not going anywhere" keeps, "no room for it" discards; "taking no cuttings" is no decision.
+_BY_DENIAL = frozenset({"keep", "discard", "watch"})
+
+
+def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
+    """All decisions of the talk in order, one of a kind at one place."""
+    vocabulary, talk = mentions.vocabulary, mentions.talk
+    found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
+    found += padded(mentions, vocabulary.decisions, vocabulary.decisions_never, found)
+    found += [f for f in mentions.phrases(vocabulary.decisions_last) if _is_whole(mentions, f)]
+    found = [f for f in found if not _runs_into_verb(mentions, f)]
+    kept: list[Statement] = []
+    taken: set[int] = set()
+    for f in sorted(found, key=lambda f: (-(f.end - f.start), f.start)):
+        if taken & set(range(f.start, f.end)):
+            continue
+        words = talk.texts[f.start : f.end]
+        habits = mentions.scopes.habits(f.start, f.end)
+        own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
+        if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
+            continue
+        if Habit.REPORTED in habits or _only_wished(mentions, f) or _long_ago(mentions, f):
+            continue
+        answered = answer(mentions, f)
+        if answered is Answer.OPEN:
+            continue
+        if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
+            continue
+        if put_off(mentions, f):
+            continue
+        if answered is Answer.NO or (not own and denied_by(mentions, f) is not None):
+            if (other := overturned(mentions, f)) is not None:
+                taken |= set(range(f.start, f.end))
+                kept.append(other)
+            continue
+        low = talk.sentence(f.start)[0]
+        lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
+        firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
+        firm = firm and not _SOME_DAY.search(" ".join(talk.texts[f.start : f.end + 5]))
+        firm = firm and not under_condition(mentions, f)
+        firm = firm or confirmed(mentions, f)
+        taken |= set(range(f.start, f.end))
+        kept.append(
+            Statement(
+                trait="decision",
+                value=f.label,
+                start=f.start,
+                end=f.end,
+                rule="a way of deciding",
+                score=_score(f.label, len(words)),
+                firm=firm,
+            )
+        )
+    kept += crosses_to_make(mentions, taken)
+    kept += _bare(mentions, kept)
+    kept += _once_more(mentions)
+    kept += find_intended(mentions, kept)
+    return tuple(sorted(kept, key=lambda s: s.start))
+
+
+_LEADS = frozenset(
+    "so and but no nope nah right yes yeah aye well then ok okay now or sorry afraid mate "
+    "love anyway therefore either".split()
+)
+
+
+def _is_whole(mentions: Mentions, found: Found) -> bool:
+    """ "so that goes", "no, she stays"; not "so cerise it stays", "she goes back on the bench"."""
+    talk = mentions.talk
+    low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
+    after = talk.texts[found.end : found.end + 1]
+    padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
+    ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
+    named = mentions.colours_in(found.start - 1, found.start)
+    led = all(i in padding or talk.texts[i] in _LEADS for i in range(low, found.start))
+    return bool(ends) and not named and led
+
+
+def _only_wished(mentions: Mentions, found: Found) -> bool:
+    """ "I'd hoped to name it"; not "I want a dozen of these", which is a plan."""
+    texts = mentions.talk.texts
+    return any(
+        texts[scope.cue : scope.cue + 2] not in _WANTED or found.start - scope.cue > 1
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+        if scope.habit is Habit.WISH
+    )
+
+
+_WANTED = (("i", "want"), ("we", "want"), ("want", "a"))
+
+
+def _long_ago(mentions: Mentions, found: Found) -> bool:
+    """ "last year I binned it"; not "I put its own pollen on it last week", which still runs."""
+    texts = mentions.talk.texts
+    lately = found.label in ("breed", "propagate")
+    return any(
+        not (lately and texts[scope.cue + 1 : scope.cue + 2] in (("week",), ("fortnight",)))
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+        if scope.habit is Habit.HISTORY
+    )
+
+
+def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
+    """ "bye bye | that's one fifty": the last word is already the next statement's."""
+    tokens = mentions.talk.tokens
+    return (
+        found.end < len(tokens)
+        and tokens[found.end - 1].word == tokens[found.end].word
+        and tokens[found.end].text in _CONTRACTED
+    )
+
+
+_CONTRACTED = frozenset({"'s", "'ll", "'d", "'ve", "'re", "'m", "not", "is", "will"})
+_TAILS = frozenset(
+    "och oh next okay ok anyway then sorry and but so i no love mate now that too today "
+    "tonight".split()
+)
+_SOON = frozenset(
+    "'ll will going shall be want today tonight tomorrow next afternoon spring summer".split()
+)
+
+
+# What is said of keeping, discarding and showing is said of much else too (measured).
+_OFTEN_MEANT_OTHERWISE = frozenset({"keep", "discard", "show"})
+
+
+def _score(decision: str, words: int) -> float:
+    """How far a way of deciding is to be believed."""
+    if decision in _OFTEN_MEANT_OTHERWISE:
+        return 0.82
+    return 0.9 if words > 1 else 0.84
+
+
+def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
+    """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
+    talk, found = mentions.talk, []
+    if not talk.punctuated:
+        return []
+    taken = {i for s in kept for i in range(s.start, s.end)}
+    for f in mentions.phrases(mentions.vocabulary.decisions_bare):
+        start, stop = talk.clause(f.start)
+        alone = (
+            start == f.start
+            and stop - f.start <= 2
+            and talk.tokens[stop - 1].mark
+            and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
+            and is_of_the_plant(mentions, Found(f.start, stop, f.label))
+            and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
+            and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
+        )
+        if alone and not taken & set(range(f.start, f.end)):
+            found.append(
+                Statement(
+                    trait="decision",
+                    value=f.label,
+                    start=f.start,
+                    end=f.end,
+                    rule="a decision in one word",
+                    score=0.88,
+                )
+            )
+    return found
+
+
+def _once_more(mentions: Mentions) -> list[Statement]:
+    """ "I've bred from it three times already and I'll do it again"."""
+    talk = mentions.talk
+    done = {f.end: f for f in mentions.phrases(mentions.vocabulary.decisions_done)}
+    found = []
+    for cue in mentions.cue("again"):
+        reach = range(max(0, cue.start - _ONCE_MORE_REACH), cue.start + 1)
+        before = [done[end] for end in reach if end in done]
+        soon = _SOON & set(talk.texts[max(0, cue.start - 4) : cue.start])
+        if not before or not soon or Habit.DENIAL in mentions.scopes.habits(cue.start, cue.end):
+            continue
+        found.append(
+            Statement(
+                trait="decision",
+                value=before[-1].label,
+                start=cue.start,
+                end=cue.end,
+                rule="to be done once more",
+                score=0.84,
+            )
+        )
+    return found
+
+
+_ONCE_MORE_REACH = 14

@@ -1,0 +1,1 @@
+"""Seed parent, pollen parent and how the plant came about."""

@@ -1,0 +1,55 @@
+"""What the rules of parentage share: is it asserted, is it still to be made, whose words are they.
+
+"I can't remember the pollen parent" and "next year I'll put A on it" tell no parent;
+"it's not a huge flower, mum was A" does, although a denial stands before it.
+"""
+
+from diary.linking.statement import Statement
+from diary.linking.traits.operands import Operand
+from diary.reading.habits.scope import Habit
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+_UNSAID = {Habit.WISH, Habit.QUESTION, Habit.NOT_RECALLED, Habit.DENIAL, Habit.HYPOTHETICAL}
+PLANS = frozenset(
+    "going want love will might could should 'll would plan hope like shall must tomorrow "
+    "fancy idea".split()
+)
+_NEAR_DENIAL = 3
+
+
+def asserted(mentions: Mentions, start: int, end: int) -> bool:
+    for at in range(start, max(end, start + 1)):
+        for scope in mentions.scopes.by_token[at]:
+            if scope.habit not in _UNSAID:
+                continue
+            if scope.habit is Habit.DENIAL and start - scope.cue > _NEAR_DENIAL:
+                continue  # "it's not a huge flower, mum was ..."
+            return False
+    return True
+
+
+def parent(trait: str, operand: Operand, rule: str, score: float) -> Statement:
+    return Statement(
+        trait=trait,
+        value=operand.title,
+        start=operand.start,
+        end=operand.end,
+        rule=rule,
+        score=round(score * min(1.0, operand.score + 0.05), 3),
+    )
+
+
+def known(operand: Operand | None) -> bool:
+    return operand is not None and (operand.ref is None or operand.ref.cut is None)
+
+
+def role_cues(mentions: Mentions, label: str) -> list[Found]:
+    return [
+        f for f in mentions.vocabulary.parent_cues.find(mentions.talk.texts) if f.label == label
+    ]
+
+
+def planned(mentions: Mentions, at: int) -> bool:
+    start = mentions.talk.clause(at)[0]
+    return any(t in PLANS for t in mentions.talk.texts[max(start, at - 8) : at])

@@ -1,0 +1,1 @@
+"""Which length is the size of what."""

@@ -1,0 +1,228 @@
+"""Sizes said without a unit, which they take from the length before them or from the talk.
+
+"and twenty-five across", "the head's about nine", "no, call it five and a half"; where the
+speaker has said that sizes are in inches, "a good three, is that".
+"""
+
+from bisect import bisect_left
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diary.linking.mended import mends_in
+from diary.linking.sizes.beside_amounts import (
+    broken,
+    by_instrument,
+    for_a_part,
+    is_over,
+    many_before,
+    noun_right_before,
+    told_of_it,
+)
+from diary.reading.lengths import Length, bare_amount
+from diary.reading.mentions import Mentions
+from diary.reading.numerals import Quantity
+from diary.reading.vocabulary import Unit
+
+_NEAR = 22
+_REPAIR_REACH = 9
+_SLIP_REACH = 16
+_ANEW = frozenset({"'s", "is", "it", "nearer", "closer", "like", "was", "to", "at"})
+_UNIT_AHEAD = 6
+_UNITS_BACK = 40  # sizes back, the unit a bare size may be meant in
+_WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
+_NEARER = frozenset({"nearer", "closer"})
+_SIZING = frozenset(
+    "size sizes sized measure measures measuring measurement measurements figure figures "
+    "everything diameters lengths numbers give giving work working it all dimensions".split()
+)
+# Millimetres between which a size can lie: across a flower or a plant, and tall.
+_SPAN = {"across": (8.0, 2500.0), "tall": (20.0, 3500.0), "long": (5.0, 1500.0), "": (8.0, 320.0)}
+_USUAL = {"across": (12.0, 300.0), "tall": (50.0, 2000.0), "long": (30.0, 900.0), "": (12.0, 260.0)}
+
+
+@dataclass(frozen=True, slots=True)
+class _Heard:
+    """A unit heard at a token, in a length or by itself."""
+
+    at: int
+    unit: Unit
+    declared: bool
+
+
+def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
+    """The sizes whose unit is not said, in order."""
+    taken = {i for x in lengths for i in range(x.start, x.end)}
+    units = _units_heard(mentions, taken)
+    found: list[Length] = []
+    at = 0
+    for amount in _amounts(mentions, taken):
+        while at < len(lengths) and lengths[at].end <= amount.start:
+            at += 1
+        before = [*lengths[max(0, at - 1) : at], *found[-1:]]
+        previous = max(before, key=lambda x: x.end, default=None)
+        unit = _unit_for(mentions, amount, previous, units)
+        if unit is not None:
+            found.append(
+                Length(
+                    start=amount.start,
+                    end=amount.end,
+                    mm=round(amount.value * unit.mm, 2),
+                    metric=unit.metric,
+                    singular=False,
+                    unit_said=False,
+                )
+            )
+    return found
+
+
+def _amounts(mentions: Mentions, taken: set[int]) -> Iterator[Quantity]:
+    """Amounts that stand outside of lengths, names and numbers."""
+    texts = mentions.talk.texts
+    closed = taken | {i for i, masked in enumerate(mentions.masked) if masked}
+    i = 0
+    while i < len(texts):
+        amount = None if i in closed or texts[i] == "one" else bare_amount(texts, i)
+        if amount is None or any(j in closed for j in range(amount.start, amount.end)):
+            i += 1
+            continue
+        yield amount
+        i = amount.end
+
+
+def _units_heard(mentions: Mentions, taken: set[int]) -> list[_Heard]:
+    """Every unit of the talk: those of lengths, those declared, those named by themselves."""
+    talk, table = mentions.talk, mentions.vocabulary.unit_table
+    heard = []
+    for f in mentions.vocabulary.units.find(talk.texts):
+        low = max(talk.sentence(f.start)[0], f.start - 8)
+        alone = f.start not in taken
+        declared = alone and bool(_SIZING & set(talk.texts[low : f.start]))
+        heard.append(
+            _Heard(f.start, table[f.label], declared and "in" in talk.texts[low : f.start])
+        )
+    return heard
+
+
+def _unit_for(
+    mentions: Mentions, amount: Quantity, previous: Length | None, units: list[_Heard]
+) -> Unit | None:
+    """The unit that the amount is meant in, if it is a size at all."""
+    talk = mentions.talk
+    heard = bisect_left(units, amount.start, key=lambda h: h.at)
+    later, units = units[heard : heard + 4], units[:heard]
+    if talk.texts[amount.end : amount.end + 1] == ("by",):
+        second = [h for h in later if amount.end < h.at <= amount.end + 6]
+        if second and any(x.start == amount.end + 1 for x in mentions.lengths):
+            return second[0].unit  # "thirty by forty-five centimetres"
+    if previous is not None and talk.texts[previous.end : amount.start] == ("by",):
+        return _unit_of(mentions, previous, units)  # "seventeen centimetres by twenty"
+    after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
+    way = after.label.split()[-1] if after is not None else ""
+    near = previous is not None and amount.start - previous.end < _NEAR
+    ends = is_over(mentions, amount.end)
+    headed = noun_right_before(mentions, amount.start) and ends
+    mended = near and previous is not None and _mends(mentions, amount, previous)
+    mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
+    now = talk.texts[amount.end : amount.end + 1] in (("now",), ("today",))
+    fraction = near and (broken(amount) or now) and ends and told_of_it(mentions, amount.start)
+    if near and previous is not None and (after or headed or mended or fraction):
+        unit = _unit_of(mentions, previous, units)
+        ratio = amount.value * unit.mm / max(previous.mm, 0.1) if unit is not None else 0.0
+        like = 0.6 <= ratio <= (2.5 if now else 1.7)
+        if (
+            unit is not None
+            and (like or not (mended or now))
+            and 1 <= amount.value <= 400 / unit.mm * 10
+        ):
+            return unit
+    placed = for_a_part(mentions, amount.end)
+    if near and previous is not None and placed:
+        return _unit_of(mentions, previous, units)
+    ahead = _named_ahead(mentions, amount, later) if after or headed else None
+    if ahead is not None:
+        return ahead
+    declared = next((h.unit for h in reversed(units) if h.declared), None)
+    weighty = ends and bool(_WEIGHTY & set(talk.texts[max(0, amount.start - 2) : amount.start]))
+    sure = headed and (broken(amount) or not many_before(mentions, amount.start))
+    if declared is not None and (after or sure or weighty):
+        return declared if _in(_SPAN[way], amount.value * declared.mm) else None
+    if not after and not (headed and broken(amount)) and not by_instrument(mentions, amount):
+        return None
+    used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
+    return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
+
+
+def _in(span: tuple[float, float], mm: float) -> bool:
+    return span[0] <= mm <= span[1]
+
+
+def _no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
+    """Whether captions go on with something else than a thing counted: "call it 5 and a half"."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if talk.punctuated:
+        return False
+    if amount.value != int(amount.value):
+        return True
+    if any(
+        book.at(talk.texts, amount.end) for book in (vocabulary.other_units, vocabulary.germinated)
+    ):
+        return False
+    return not any(vocabulary.counted.at(talk.texts, amount.end + k) for k in range(3))
+
+
+def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
+    """ "no, call it five and a half": a second thought about the length before."""
+    talk = mentions.talk
+    if talk.between(previous.end, amount.start, ("?",)):
+        return False
+    if talk.texts[amount.end : amount.end + 1] in (("'s",), ("is",), ("was",)):
+        return False  # "no, eighteen's the long way, it's fourteen wide"
+    if mentions.vocabulary.counted.find(talk.texts, previous.end, amount.start):
+        return False  # "count them buds, I make it twenty-three"
+    further = talk.sentence_number(amount.start) - talk.sentence_number(previous.start)
+    cut = any(
+        r.start <= amount.start < r.end
+        for r in mentions.refs_in(amount.start - 8, amount.start + 1)
+        if r.cut is not None
+    )
+    if talk.texts[amount.start - 1] in _NEARER and further <= 1:
+        return True
+    fragment = talk.sentence(amount.start) == (amount.start, amount.end)
+    cut = cut and not broken(amount)
+    if talk.punctuated and further > (0 if cut else 2 if fragment else 1):
+        return False
+    if talk.texts[amount.start - 1] in _NEARER and further <= 1:
+        return True
+    if talk.texts[amount.end : amount.end + 1] in (("actually",), ("sorry",)) and further <= 1:
+        return True  # "it's 2 inches it's 2 and a quarter actually"
+    repairs = [r for r in mends_in(mentions, previous.end, amount.start) if r[1] <= amount.start]
+    if not repairs:
+        return False
+    since = amount.start - repairs[-1][1]
+    if since <= 1:
+        return True
+    low, high = talk.clause(amount.start)
+    anew = amount.start - low <= 2 and (amount.end >= high - 1 or not talk.punctuated)
+    if talk.texts[amount.start - 1] in _ANEW and anew:
+        return since <= _SLIP_REACH  # "I'd got it on the pot rim, it's twelve"
+    return since <= _REPAIR_REACH and (anew or not talk.punctuated)
+
+
+def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | None:
+    """The unit that the length was said in, or took."""
+    heard = bisect_left(units, length.end, key=lambda h: h.at)
+    return units[heard - 1].unit if heard else None
+
+
+def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
+    """ "a hundred and fifty-two across, and that's millimetres", "forty by fifty, in inches"."""
+    talk = mentions.talk
+    stop = min(talk.sentence(amount.start)[1], amount.end + _UNIT_AHEAD + 4)
+    return next(
+        (
+            h.unit
+            for h in units
+            if amount.end <= h.at < stop and bare_amount(talk.texts, h.at - 1) is None
+        ),
+        None,
+    )

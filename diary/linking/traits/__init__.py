@@ -1,0 +1,1 @@
+"""Form, habit, foliage, flowering, scent, health, likeness: told by a word."""

@@ -1,0 +1,1 @@
+"""Which plant: where the speaker turns to another."""

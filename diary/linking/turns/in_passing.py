@@ -1,0 +1,242 @@
+"""A plant named in passing, though it heads its clause: gone, or only told apart.
+
+"8/22 that used to stand beside it was crawling with greenfly" and "two-thirty was the one that
+died" tell of plants that stand here no more; "four-one, mind, because fourteen you've just had"
+says a number again beside one that sounds alike. None of them turns the talk.
+"""
+
+import re
+
+from diary.linking.document import PlantKind
+from diary.linking.turns.lead_ins import LeadIn, LeadIns
+from diary.linking.turns.walk import Walk
+from diary.reading.mentions import Mentions, Ref
+
+LOSSES = frozenset(
+    "died rotted perished drowned failed withered froze snuffed went dead defunct "
+    "sold damped collapsed vanished disappeared".split()
+)
+_WAS = frozenset(
+    "used stood was were went died had grew lived sat came rotted failed got did didn threw".split()
+)
+_HAVING = frozenset("has have had 's just all also is was are were both never".split())
+_DEEDS = frozenset(
+    "lost gave sold sent threw chucked binned dumped had killed swapped ditched composted".split()
+)
+_GIVEN_UP = _DEEDS - {"had"}
+_WHO = frozenset({"that", "which", "who", "what"})
+_ORIGIN = frozenset("off from out of up through as true by with".split())
+PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
+_PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
+
+
+def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
+    """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
+    talk = mentions.talk
+    stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
+    end = _list_end(mentions, ref)
+    rest = talk.texts[end : min(end + 6, stop)]
+    if not rest:
+        return False
+    if rest[0] in _WHO and len(rest) > 1:
+        if rest[1] == "came" and rest[2:3] != () and rest[2] in _ORIGIN:
+            return False  # "number 11, that came off a pod on Tin Whistle"
+        if rest[1] in _WAS:
+            return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
+        return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
+    if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
+        return True
+    if rest[0] in PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
+        return True  # "23-18 I lost to the frost"
+    i = 0
+    while i < len(rest) - 1 and rest[i] in _HAVING:
+        i += 1
+    clause = talk.texts[end : min(end + 12, talk.clause(ref.start)[1])]
+    if talk.punctuated and any(
+        clause[n] == "and" and clause[n + 1] in LOSSES for n in range(len(clause) - 1)
+    ):
+        return True  # "23-09 came out of the same pod and died"
+    if rest[i] == "went":
+        return rest[i + 1 : i + 2] != () and rest[i + 1] in _PLACES_GONE
+    return rest[i] in LOSSES
+
+
+def _list_end(mentions: Mentions, ref: Ref) -> int:
+    """Where a list of numbers ends: "23-05, 06 and 07"."""
+    talk, end = mentions.talk, ref.end
+    while True:
+        joined = talk.texts[end : end + 1] in (("and",), ("or",))
+        other = mentions.ref_at(end + joined)
+        if other is None or not other.is_number:
+            return end
+        if not joined and talk.tokens[end - 1].mark != ",":
+            return end
+        end = other.end
+
+
+_GOVERNING = frozenset(
+    "of about than against from with like as for unlike alongside beside near behind "
+    "versus vs".split()
+)
+_PAIRING = (("both",), ("between",), ("like",), ("than",))
+_SIBLINGS = frozenset({"sisters", "brothers", "siblings", "halves", "parents"})
+_OWN = frozenset(
+    "the old poor my our that its his her brother sister twin sibling child parent".split()
+)
+_LIKEWISE = frozenset({"so", "nor", "neither"})
+_AUXILIARIES = frozenset("is was are were does did do has had have will would can 's".split())
+_ONTO = frozenset({"on", "onto", "to", "over", "with"})
+
+
+def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "half the size of 23-18", "no sign of 23-18": it hangs on a word of another thing.
+
+    Not "start with 23-18", "one more thing about 23-18": those lead in.
+    """
+    talk, at = mentions.talk, ref.start
+    if talk.texts[at - 2 : at] in (("that", "was"), ("they", "were"), ("it", "was")):
+        return True  # "so that was 23-18"
+    before = talk.texts[max(0, at - 2) : at]
+    if before[-1:] in (("was",), ("were",)) and not lead.moved:
+        return True  # "last year's pick was 23-18"
+    if len(before) == 2 and before[0] in _LIKEWISE and before[1] in _AUXILIARIES:
+        return True  # "so is 23-18"
+    first = talk.clause(at)[0]
+    onto = before[-1:] != () and before[-1] in _ONTO and not lead.came_back
+    if onto and "pollen" in talk.texts[max(first, at - 7) : at]:
+        return True  # "its pollen went on 23-18"
+    if talk.texts[at - 1 : at] == ("and",) and talk.texts[at - 3 : at - 2] in _PAIRING:
+        return True  # "both it and 23-18"
+    if set(talk.texts[max(0, at - 5) : at]) & _SIBLINGS and not lead.presented:
+        return True  # "two sisters of it, 23-18 and 23-19"
+    while at > 0 and talk.texts[at - 1] in _OWN:
+        at -= 1
+    if at > 0 and talk.texts[at - 1] in ("unlike", "than"):
+        return True  # "unlike its brother 23-18"
+    if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
+        return False
+    return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
+
+
+_BOTH = frozenset("are were both look make have share came come will differ".split())
+_PAIRED = frozenset({"she", "he", "it", "this", "that", "one"})
+
+
+def paired(mentions: Mentions, ref: Ref) -> bool:
+    """ "she and 23-18 are as alike as two peas", "23-17 and 23-18 are forever getting mixed".
+
+    Not "and 23-18 is white".
+    """
+    talk = mentions.talk
+    rest = talk.texts[ref.end : ref.end + 1]
+    if talk.texts[ref.start - 1 : ref.start] == ("and",) and rest and rest[0] in _BOTH:
+        before = talk.texts[ref.start - 2 : ref.start - 1]
+        return (bool(before) and before[0] in _PAIRED) or (
+            mentions.ref_ending(ref.start - 1) is not None
+        )
+    other = mentions.ref_at(ref.end + 1) if rest == ("and",) else None
+    if other is None or talk.tokens[ref.end - 1].mark:
+        return False
+    after = talk.texts[other.end : other.end + 1]
+    return bool(after) and after[0] in _BOTH
+
+
+_KIN_OF = frozenset("sister brother sibling twin half cousin close near next related".split())
+_CLAIMS = frozenset("loses lost beats compared prefer second close similar down nearer".split())
+
+
+def cut_in_passing(mentions: Mentions, ref: Ref) -> bool:
+    """ "sister to two oh six", "so 141 loses to 140"; not "back to 140", "on to 141"."""
+    texts = mentions.talk.texts
+    before = texts[max(0, ref.start - 2) : ref.start]
+    return (
+        len(before) == 2
+        and before[1] in ("to", "of", "than", "from")
+        and (before[0] in _CLAIMS or before[0] in _KIN_OF - {"next"})
+    )
+
+
+_ACTS = frozenset(
+    "likes like liked prefer prefers loves love hates beat beats shaded shades crowded crowds "
+    "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "
+    "killed lost hid hides hiding resembles matches suits envy miss remember outshines "
+    "outlasts outlasted knocks leaves touching crowding shading copies copied rivals sold lent "
+    "sent binned gave given posted donated promised traded exchanged passed".split()
+)
+_OBJECTS = frozenset({"it", "this", "him", "her", "them", "that"})
+_DONE = frozenset("dead dealt done finished sorted gone over seen".split())
+
+
+def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "my wife likes 23-18 better", "23-18 beats it hands down", "the trouble 23-18 had".
+
+    Not "hand me 23-18", "23-18 beats the lot".
+    """
+    talk, at = mentions.talk, ref.start
+    rest = talk.texts[ref.end : ref.end + 2]
+    if talk.texts[max(0, at - 2) : at] == ("that", "'s") and rest[:1] and rest[0] in _DONE:
+        return True  # "that's 23-18 dealt with"
+    if lead.came_back or lead.moved:
+        return False
+    trailing = rest[:1] in (("had",), ("did",)) or (
+        rest in (("was", "in"), ("is", "in"), ("was", "on"), ("came", "in"))
+    )
+    within = not lead.at_head and not lead.any and at > 0
+    if within and trailing and not talk.tokens[at - 1].mark:
+        return True
+    if lead.presented:
+        return False
+    if len(rest) == 2 and rest[0] in _ACTS and rest[1] in _OBJECTS:
+        return True
+    while at > 0 and talk.texts[at - 1] in _OWN:
+        at -= 1
+    before = talk.texts[at - 1 : at]
+    if before in (("out",), ("off",), ("over",)) and at > 1:
+        before = talk.texts[at - 2 : at - 1]  # "it shaded out 23-18"
+    return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
+
+
+def not_here(mentions: Mentions, ref: Ref) -> bool:
+    """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
+    rest = mentions.talk.texts[ref.end : ref.end + 3]
+    return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
+
+
+_HERE = frozenset("here on with among in around about worth".split())
+_ALIKE_REACH = 18
+_BRINGING = frozenset("is 's to next here and now then got have number plant".split())
+
+
+def only_told_apart(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, walk: Walk) -> bool:
+    """ "Four-one, mind, because fourteen you've just had": it sounds like the number just shown.
+
+    Not "24-13, white. Next 24-30": something has been told, or the talk moves on.
+    """
+    brought = mentions.talk.texts[max(0, ref.start - 1) : ref.start]
+    if not walk.turns or lead.moved or lead.came_back or set(brought) & _BRINGING:
+        return False
+    last = walk.turns[-1]
+    if last.plant.kind is not PlantKind.SEEDLING or ref.start - last.said > _ALIKE_REACH:
+        return False
+    if leads.told_before(ref.start) > last.said + 1:
+        return False
+    number = last.plant.number or ""
+    return ref.title != number and sounds_alike(number, ref.title)
+
+
+def sounds_alike(one: str, other: str) -> bool:
+    """Whether the last groups are a teen and its tens (13, 30), or the same digits turned."""
+    a, b = _last(one), _last(other)
+    if len(a) != len(b) or a == b or len(a) < 2 or a[:-2] != b[:-2]:
+        return False
+    a, b = a[-2:], b[-2:]
+    return a == b[::-1] or _teen_of(a, b) or _teen_of(b, a)
+
+
+def _teen_of(teen: str, tens: str) -> bool:
+    return teen[0] == "1" and tens == teen[1] + "0"
+
+
+def _last(number: str) -> str:
+    groups = re.findall(r"\d+", number)
+    return groups[-1] if groups else ""

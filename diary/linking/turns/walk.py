@@ -1,0 +1,46 @@
+"""A walk along the bench as it is followed: the turns so far, and what they leave behind."""
+
+from dataclasses import dataclass, field
+
+from diary.linking.document import Plant
+from diary.reading.habits.scope import Habit
+
+UNSAID = frozenset({Habit.DENIAL, Habit.WISH, Habit.QUESTION, Habit.REPORTED})
+# Words that tell nothing about which plant is meant.
+PLAIN_WORDS = frozenset(
+    "the a an and is was it he she this that one ones with to of on in at back go going "
+    "come again my me i so oh um "
+    "now then right just for 's had has have got no label number tag without minute "
+    "second moment look lost here there "
+    "what which who let us we you quick quickly briefly little snapped".split()
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Turn:
+    """From token `at` on the talk is of `plant`; `said` is where it is told which."""
+
+    at: int
+    said: int
+    plant: Plant
+    score: float
+    rule: str
+    runner_up: str | None = None
+    runner_up_score: float | None = None
+
+
+@dataclass(slots=True)
+class Walk:
+    """What has been seen so far; the one mutable value of the core, local to one reading."""
+
+    current: Plant | None = None
+    numbers: tuple[str, ...] = ()  # latest last
+    unnamed: tuple[tuple[Plant, frozenset[str]], ...] = ()
+    shown: tuple[tuple[Plant, int], ...] = ()  # plants with the token of their turn
+    turns: tuple[Turn, ...] = ()
+    told: dict[int, frozenset[str]] = field(default_factory=dict)  # words of each finished turn
+
+
+def telling_words(words: tuple[str, ...]) -> frozenset[str]:
+    """The words that may tell one plant from another."""
+    return frozenset(w for w in words if w not in PLAIN_WORDS and len(w) > 2)

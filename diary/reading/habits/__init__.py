@@ -1,0 +1,1 @@
+"""Habits of speech that do not assert: denying, asking, wishing, remembering."""

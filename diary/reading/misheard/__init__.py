@@ -1,0 +1,1 @@
+"""What a recogniser writes for a word that it does not know."""

@@ -1,0 +1,1 @@
+"""Seedling numbers as they are said, in the breeder's own format."""

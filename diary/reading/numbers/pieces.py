@@ -1,0 +1,173 @@
+"""The pieces of a spoken number: digits, separators and letters, homophones among them."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from diary.reading.numerals import ONES, TENS, whole
+from diary.reading.tokens import Talk
+
+ZERO = frozenset("oh o zero nought naught ought".split())
+
+
+SEPARATORS = frozenset("dash hyphen slash stroke dot point oblique minus".split())
+
+
+_LETTERS = {
+    "bee": "b",
+    "be": "b",
+    "see": "c",
+    "sea": "c",
+    "dee": "d",
+    "gee": "g",
+    "jay": "j",
+    "kay": "k",
+    "ess": "s",
+    "eff": "f",
+    "em": "m",
+    "en": "n",
+    "tee": "t",
+    "aitch": "h",
+    "pee": "p",
+    "ay": "a",
+    "ar": "r",
+    "cee": "c",
+    "es": "s",
+    "ef": "f",
+    "el": "l",
+    "ell": "l",
+    "ex": "x",
+    "zed": "z",
+    "zee": "z",
+    "vee": "v",
+    "cue": "q",
+    "queue": "q",
+    "tea": "t",
+    "pea": "p",
+}
+_TEENS = {"thir": 13, "for": 14, "four": 14, "fif": 15, "six": 16, "seven": 17} | {
+    "ate": 18, "eight": 18, "nine": 19,
+}  # fmt: skip
+_TIES = {"twen": 20, "thir": 30, "for": 40, "four": 40, "fif": 50, "six": 60, "seven": 70} | {
+    "eight": 80, "ate": 80, "nine": 90,
+}  # fmt: skip
+
+
+_HOMOPHONES = {"for": "4", "fore": "4", "to": "2", "too": "2", "won": "1", "ate": "8"}
+
+
+_TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-rt-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-rt-z]?$")
+
+
+_PIECE = re.compile(r"[a-z]+|\d+|[-/.]")
+
+
+_ORDINAL = re.compile(r"^\d+(st|nd|rd|th|s)$")
+
+
+_MOST_PIECES = 9
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    kind: str  # "digits", "split" (written digits that may be taken apart), "sep", "letter"
+    text: str
+    end: int
+    guess: bool = False  # a homophone
+
+
+# Letters by name that begin no ordinary words of talk: "bee nineteen" is B19, "be six" nothing.
+_PREFIX_NAMES = frozenset(
+    "bee dee gee jay kay ess eff em en tee tea aitch pee pea cee es ef el ell ex zed zee vee "
+    "cue".split()
+)
+
+
+_OPENS_NOUN = frozenset("the a an it him her them this that its his my our be show".split())
+
+
+def _teen_apart(texts: tuple[str, ...], at: int) -> int | None:
+    """ "for teen", "six ty": a number heard as two words."""
+    after = texts[at + 1 : at + 2]
+    if after in (("teen",), ("teens",)):
+        return _TEENS.get(texts[at])
+    return _TIES.get(texts[at]) if after in (("ty",), ("tea",)) else None
+
+
+_VERBS = frozenset("is 's has had was looks and now next again here on beside behind".split())
+
+
+def _is_article(talk: Talk, at: int) -> bool:
+    """ "eleven a penny": an "a" that leads on to a noun is no letter of a number."""
+    token = talk.tokens[at]
+    if not talk.punctuated or token.capital or token.mark or at + 1 >= len(talk.texts):
+        return False
+    return talk.texts[at + 1] not in _VERBS
+
+
+def _spells_prefix(texts: tuple[str, ...], at: int) -> bool:
+    """Whether a letter's name stands right before digits."""
+    after = texts[at + 1] if at + 1 < len(texts) else ""
+    return texts[at] in _PREFIX_NAMES and (after.isdecimal() or after in ONES or after in TENS)
+
+
+def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
+    """The pieces of a number that begins at the token; stops at the first other word."""
+    texts, i, count = talk.texts, at, 0
+    while i < len(texts) and count < _MOST_PIECES:
+        if i > at and talk.tokens[i - 1].mark in (".", "?"):
+            return
+        if i > at and talk.tokens[i - 1].mark == "," and re.search(r"[-/.]", texts[i - 1]):
+            return  # "71.3, 71": the number was whole before the comma
+        text = texts[i]
+        count += 1
+        if (apart := _teen_apart(texts, i)) is not None:
+            yield Piece("digits", str(apart), i + 2)
+            i += 2
+        elif text.isdecimal():
+            yield Piece("split" if len(text) > 2 else "digits", text, i + 1)
+            i += 1
+        elif _TOKEN.match(text) and not _ORDINAL.match(text):
+            for part in _PIECE.findall(text):
+                kind = "digits" if part.isdecimal() else "letter" if part.isalpha() else "sep"
+                split = kind == "digits" and len(part) > 2 and not re.search(r"[-/.]", text)
+                yield Piece("split" if split else kind, part, i + 1)
+            i += 1
+        elif text in ("double", "triple") and i + 1 < len(texts):
+            digit = "0" if texts[i + 1] in ZERO else str(ONES.get(texts[i + 1], ""))
+            if len(digit) != 1:
+                return
+            yield Piece("digits", digit * (2 if text == "double" else 3), i + 2)
+            i += 2
+        elif text in ZERO and (i > at or (i + 1 < len(texts) and texts[i + 1] in ONES)):
+            yield Piece("digits", "0", i + 1)
+            i += 1
+        elif text in ONES or text in TENS:
+            apart = bool(talk.tokens[i].mark)  # "thirty, three-oh" is no thirty-three
+            number = whole(texts[: i + 1] if apart else texts, i)
+            assert number is not None
+            digits = str(int(number.value))
+            yield Piece("split" if len(digits) > 3 else "digits", digits, number.end)
+            i = number.end
+        elif text in SEPARATORS and i > at:
+            yield Piece("sep", "-", i + 1)
+            i += 1
+        elif (len(text) == 1 and text.isalpha()) or (
+            text in _LETTERS and (i > at or _spells_prefix(texts, i))
+        ):
+            if text == "a" and _is_article(talk, i):
+                return
+            guess = text in _LETTERS or (
+                text == "a" and not talk.tokens[i].capital and talk.punctuated
+            )
+            yield Piece("letter", _LETTERS.get(text, text), i + 1, guess)
+            i += 1
+        elif i > at and text in _HOMOPHONES:
+            if texts[i + 1 : i + 2] != () and texts[i + 1] in _OPENS_NOUN:
+                return  # "a hundred and ten for the whole head"
+            if text in ("to", "too") and whole(texts, i + 1) is not None:
+                return  # "23 to 24 flowers a week"
+            yield Piece("digits", _HOMOPHONES[text], i + 1, True)
+            i += 1
+        else:
+            return

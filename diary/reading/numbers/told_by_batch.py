@@ -1,0 +1,235 @@
+"""Numbers told by their batch: "number 14 of the 23s", "the 2023 sowing, number 14".
+
+Also "eight of twenty-five" where numbers are place and year, "twelve of the same year" (cut
+short), "cross eleven, plant two". Leaves alone "8 of the 20 seeds", "one of the twenty-threes".
+"""
+
+from collections.abc import Iterator
+
+from diary.reading.numbers.batches import Batch, batch_at, serial_at
+from diary.reading.numbers.format import Shape
+from diary.reading.numbers.system import (
+    NEAR_RECORD,
+    ON_RECORD,
+    PLAUSIBLE,
+    NumberHeard,
+    NumberSystem,
+)
+from diary.reading.numerals import whole
+from diary.reading.tokens import COMMA, Talk
+
+_COUNTED = frozenset(
+    "seed seeds seedlings plants pots of buds heads cuttings flowers blooms in were was "
+    "came come germinated survived left have had are did petals leaves to too pips "
+    "plugs judges members people visitors entries tries ones weeks days years labels tickets "
+    "votes points stems shoots trusses umbels florets pods cells corms bulbs tubers offsets crowns "
+    "trays".split()
+)
+_MANY = frozenset("have had are were came died survived went got look show need want".split())
+_LIKEWISE = frozenset({"also", "again", "still", "likewise", "too"})
+_NUMBERED = frozenset({"number", "plant", "seedling", "no", "pot"})
+_OUT_OF = (("of",), ("from",), ("out", "of"), ("in",), ("off",), ("among",), ("over",), ("for",))
+_SPAN = frozenset({"year", "batch", "sowing", "lot", "cross", "crop", "vintage", "season"})
+_PLACES = frozenset({"plant", "number", "seedling"})
+
+
+def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """A number told with its batch that begins at the token, if any."""
+    return (
+        _of_cross(talk, at, system)
+        or _of_same(talk, at)
+        or _of_batch(talk, at, system)
+        or _batch_first(talk, at, system)
+    )
+
+
+def _of_cross(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "cross eleven, plant two", "cross seven of twenty-five, plant two", "year 24, cross 3"."""
+    texts = talk.texts
+    first = batch_at(texts, at) if texts[at] == "year" else None
+    at_cross = first.end if first else at
+    named = texts[at_cross : at_cross + 1] == ("cross",)
+    cross = whole(texts, at_cross + 1) if named else None
+    if cross is None:
+        return None
+    j, year = cross.end, first.year[-2:] if first else None
+    if texts[j : j + 1] == ("of",) and (batch := batch_at(texts, j + 1)):
+        j, year = batch.end, batch.year[-2:]
+    plant = whole(texts, j + (texts[j : j + 1] != () and texts[j] in _PLACES))
+    if plant is None:
+        return None
+    groups = (str(int(cross.value)), str(int(plant.value)))
+    if year is not None:
+        shape = next((s for s in system.shapes if s.groups == 3 and not s.suffixed), None)
+        return _heard(system, shape, (year, *groups), at, plant.end) if shape else None
+    return _cut(at, plant.end, groups)
+
+
+def _of_same(talk: Talk, at: int) -> NumberHeard | None:
+    """ "twelve of the same year", "number nine of the same", "07, same year"."""
+    texts = talk.texts
+    i = at + (texts[at] in _NUMBERED)
+    serial = serial_at(texts, i)
+    if serial is None:
+        return None
+    digits, j = serial
+    of = texts[j : j + 1] in (("of",), ("from",), ("in",))
+    if not of and not (talk.tokens[j - 1].mark == COMMA and texts[j : j + 1] == ("same",)):
+        return None
+    j += of
+    the = texts[j : j + 1] == ("the",)
+    j += the
+    if texts[j : j + 1] != ("same",) and not (
+        i > at and texts[j : j + 1] in (("that",), ("this",))
+    ):
+        return None  # "I sowed sixteen of that cross"
+    spanned = texts[j + 1 : j + 2] != () and texts[j + 1] in _SPAN
+    ends = the and texts[j] == "same" and (i > at or bool(talk.tokens[j].mark))
+    if not spanned and not ends:
+        return None
+    return _cut(at, j + 1 + spanned, (digits,)) if digits != "1" or i > at else None
+
+
+def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "number 14 of the 23s", "eight of twenty-five", "plant 9 from the 2024 sowing"."""
+    texts = talk.texts
+    i = at + (texts[at] in _NUMBERED)
+    serial = serial_at(texts, i)
+    if serial is None:
+        return None
+    digits, j = serial
+    of = next((words for words in _OUT_OF if texts[j : j + len(words)] == words), None)
+    if of is None and texts[j : j + 1] != () and texts[j] in _LIKEWISE:
+        j += 1  # "five, also of twenty-four"
+        of = next((words for words in _OUT_OF if texts[j : j + len(words)] == words), None)
+    if of is None or talk.between(at, j + len(of), (".", "?")):
+        return None
+    j += len(of)
+    prefix = _prefix(
+        texts[j + (texts[j : j + 1] == ("the",))] if j + 1 < len(texts) else "", system
+    )
+    batch = batch_at(texts, j + (1 + (texts[j] == "the") if prefix else 0))
+    if batch is None or (digits == "1" and i == at):
+        return None
+    likewise = texts[batch.end : batch.end + 1] in (("too",), ("again",), ("also",)) or (
+        texts[batch.end : batch.end + 2] == ("as", "well")
+    )
+    named = i > at or likewise or (not batch.plain and of in (("of",), ("from",), ("in",)))
+    if not named and of not in (("of",), ("over",)):
+        return None
+    ended = bool(talk.tokens[batch.end - 1].mark) or batch.end >= len(texts)
+    if i == at and not ended and texts[batch.end] in _MANY:
+        return None  # "seventeen of the twenty-threes had mildew"
+    if batch.plain and not ended and texts[batch.end] in _COUNTED:
+        return None  # "8 of the 20 seeds"
+    return _best(system, batch, digits, prefix, at, need_record=not named)
+
+
+def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "twenty-four, number eleven", "the twenty-fours: nineteen", "the 2023 sowing, plant 14"."""
+    lead = next((len(w) for w in _OUT_OF if talk.texts[at : at + len(w)] == w), 0)
+    batch = batch_at(talk.texts, at + lead)
+    if lead and batch is not None and batch.plain:
+        return None
+    if batch is None or batch.end >= len(talk.texts) or talk.between(at, batch.end, (".", "?")):
+        return None
+    if talk.tokens[batch.end - 1].mark == "." and batch.plain:
+        return None
+    numbered = talk.texts[batch.end] in _PLACES
+    if not numbered and (batch.plain or not talk.tokens[batch.end - 1].mark):
+        return None
+    serial = serial_at(talk.texts, batch.end + numbered)
+    if serial is None or (not numbered and not _stands_alone(talk, serial[1])):
+        return None
+    if batch.plain and at and talk.texts[at - 1] in ("in", "since", "number", "plant"):
+        return None
+    return _best(system, batch, serial[0], "", at, need_record=False, end=serial[1])
+
+
+def _stands_alone(talk: Talk, end: int) -> bool:
+    return bool(talk.tokens[end - 1].mark) or talk.texts[end : end + 1] in (("is",), ("'s",))
+
+
+def _prefix(text: str, system: NumberSystem) -> str:
+    """Letters in use that stand before the year: "one-one-nine of the R twenty-twos"."""
+    return next((p for s in system.shapes for p in s.prefixes if p and p == text.upper()), "")
+
+
+def _best(
+    system: NumberSystem,
+    batch: Batch,
+    digits: str,
+    prefix: str,
+    start: int,
+    *,
+    need_record: bool,
+    end: int | None = None,
+) -> NumberHeard | None:
+    found = [
+        heard
+        for shape, groups, letters in _in_batch(system, batch.year, digits)
+        if (
+            heard := _heard(
+                system, shape, groups, start, end or batch.end, prefix=prefix or letters
+            )
+        )
+    ]
+    best = max(found, key=lambda heard: heard.score, default=None)
+    if best is not None and need_record and not best.on_record and batch.plain:
+        place_first = any(s.place_first and batch.year[-2:] in s.lasts for s in system.shapes)
+        return best if place_first else None
+    return best
+
+
+def _in_batch(
+    system: NumberSystem, year: str, digits: str
+) -> Iterator[tuple[Shape, tuple[str, ...], str]]:
+    """The groups that a place in a year's batch makes in each shape of two groups."""
+    for shape in system.shapes:
+        if shape.groups != 2 or shape.suffixed:
+            continue
+        column = shape.year_column
+        width = shape.widths[column][1]
+        full = year if width == len(year) else year[-2:] if width == 2 else f"20{year}"
+        groups = (full, digits) if column == 0 else (digits.lstrip("0") or "0", full)
+        for letters in sorted(shape.prefixes) or [""]:
+            yield shape, groups, letters
+
+
+def placed(system: NumberSystem, year: str, digits: str) -> str | None:
+    """The number at a place in a year's batch, in the shape where it is on record if any."""
+    found = [shape.write(p, groups, "") for shape, groups, p in _in_batch(system, year, digits)]
+    return next((n for n in found if system.seedling(n)), found[0] if found else None)
+
+
+def _heard(
+    system: NumberSystem,
+    shape: Shape,
+    groups: tuple[str, ...],
+    start: int,
+    end: int,
+    *,
+    prefix: str = "",
+) -> NumberHeard:
+    number = shape.write(prefix, groups, "")
+    known = system.seedling(number)
+    return NumberHeard(
+        start=start,
+        end=end,
+        number=known.number if known else number,
+        score=ON_RECORD if known else NEAR_RECORD,
+        on_record=known is not None,
+        explicit=True,
+    )
+
+
+def _cut(start: int, end: int, groups: tuple[str, ...]) -> NumberHeard:
+    return NumberHeard(
+        start=start,
+        end=end,
+        number="",
+        score=PLAUSIBLE,
+        on_record=False,
+        explicit=True,
+        cut=(groups, ""),
+    )

@@ -1,0 +1,158 @@
+"""Seedling numbers, in every format and every way of saying them.
+
+Ways of saying digits are those of the published cases of openai/whisper
+(tests/test_normalizer.py: "double", "triple", "oh", "o") and text2num
+(tests/test_text_to_num_en.py), here read as two groups instead of one number; homophones
+are common practice.
+"""
+
+import pytest
+
+from diary.reading.numbers.seedling_numbers import find_numbers
+from diary.reading.numbers.system import number_system
+from diary.reading.vocabulary import load_vocabulary
+from tests.reading.said import on_record, talk
+
+
+def heard(said: str, *numbers: str) -> list[str]:
+    """The whole numbers heard."""
+    system = number_system(on_record(numbers or ("23-04", "23-11", "22-14", "24-07"), ()))
+    found = find_numbers(talk(said), system, load_vocabulary())
+    return [n.number for n in found if n.cut is None]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "twenty-three oh four",
+        "twenty three oh four",
+        "twenty three o four",
+        "twenty-three zero four",
+        "twenty-three nought four",
+        "twenty-three four",
+        "twenty-three dash oh four",
+        "twenty-three slash four",
+        "twenty-three stroke four",
+        "two three oh four",
+        "two three zero four",
+        "23 04",
+        "23-04",
+        "23/04",
+        "23.04",
+        "2304",
+        "23 oh four",
+        "23 dash 4",
+        "23 4",
+        "number four of the 23s",
+        "number four of the twenty-threes",
+        "twenty-three oh for",
+    ],
+)
+def test_every_way_of_saying_one_number(said: str) -> None:
+    assert heard(f"this is {said} .") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    ("said", "number", "register"),
+    [
+        ("twenty-one eleven", "21-11", ("21-11", "21-09")),  # text2num keeps 21 and 11 apart
+        ("twenty-three double one", "23-11", ("23-11", "23-04")),
+        ("nine double one", "9-11", ("9-11", "9-12")),  # openai/whisper: 911
+        ("R twenty-three one oh four", "R23/104", ("R23/104", "R23/98")),
+        ("R23 slash 104", "R23/104", ("R23/104", "R23/98")),
+        ("twenty-three stroke one oh four", "R23/104", ("R23/104", "R23/98")),
+        ("S two-oh-four", "S204", ("S204", "S117")),
+        ("ess two oh four", "S204", ("S204", "S117")),
+        ("S204", "S204", ("S204", "S117")),
+        ("S two hundred and four", "S204", ("S204", "S117")),
+        ("seventeen B", "17B", ("17B", "4A")),
+        ("17 B", "17B", ("17B", "4A")),
+        ("seventeen bee", "17B", ("17B", "4A")),
+        ("twenty-three eleven", "2311", ("2311", "2304")),
+        ("two three one one", "2311", ("2311", "2304")),
+        ("twenty-two fourteen A", "22-14A", ("22-14A", "22-09B")),
+        ("twenty-four six three", "24/6/3", ("24/6/3", "24/12/1")),
+        ("twenty-four slash six slash three", "24/6/3", ("24/6/3", "24/12/1")),
+        ("twenty twenty-nine fourteen", "2029/14", ("2029/14", "2029/3")),
+        ("twenty-nine fourteen", "2029/14", ("2029/14", "2029/3")),
+        ("K twelve", "K12", ("K12", "K7")),
+        ("kay twelve", "K12", ("K12", "K7")),
+        ("nine point one two", "9.12", ("9.12", "9.3")),
+        ("nine dot twelve", "9.12", ("9.12", "9.3")),
+    ],
+)
+def test_formats(said: str, number: str, register: tuple[str, ...]) -> None:
+    assert heard(f"this is {said} .", *register) == [number]
+
+
+@pytest.mark.parametrize(
+    ("said", "number"),
+    [
+        ("twenty-three seventeen", "23-17"),
+        ("twenty-four thirty-one", "24-31"),
+        ("23-88", "23-88"),
+        ("twenty-five oh two", "25-02"),
+    ],
+)
+def test_a_number_not_on_record_is_written_in_the_register_s_format(said: str, number: str) -> None:
+    assert heard(f"this is {said} .") == [number]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "it is twenty-three degrees in here",
+        "in a nine centimetre pot",
+        "it cost four pounds fifty",
+        "at half past four",
+        "five and a half inches across",
+        "fourteen buds on it",
+        "I sowed twenty-two seeds",
+        "ten millilitres in five litres",
+        "about three to four weeks",
+        "we went to see it for an hour",
+    ],
+)
+def test_look_alikes_are_left_alone(said: str) -> None:
+    assert heard(said) == []
+
+
+@pytest.mark.parametrize(
+    ("said", "after", "number"),
+    [
+        ("one oh five", "R23/104", "R23/105"),
+        ("seventeen", "23-04", "23-17"),
+    ],
+)
+def test_a_number_cut_short_is_completed_from_the_plant_before(
+    said: str, after: str, number: str
+) -> None:
+    system = number_system(on_record((after, number), ()))
+    (found,) = find_numbers(talk(f"and {said} ."), system, load_vocabulary())
+    assert found.cut is not None
+    assert system.complete(found.cut, after) == number
+
+
+@pytest.mark.parametrize(
+    ("said", "number"),
+    [
+        ("two three five one next", "23-51"),  # not on record; 23-05 is
+        ("two three oh five, one of the best", "23-05"),
+        ("twenty three five, one of the best", "23-05"),
+    ],
+)
+def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
+    assert heard(f"{said} .", "23-04", "23-05") == [number]
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        ("this is 23 04 heads about the size of an orange", ["23-04"]),
+        ("this is 23 04 stems about 30 centimetres", ["23-04"]),
+        ("the plant is fourteen tall", []),
+        ("there are fourteen buds", []),
+    ],
+)
+def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
+    assert heard(said, "23-04", "23-14") == numbers
