@@ -6,8 +6,8 @@ plant compared with, or "the other one was", to the end of the sentence or to th
 """
 
 from diary.linking.document import Plant
+from diary.linking.likeness.likeness import Likeness
 from diary.linking.statement import Statement
-from diary.linking.traits.likeness import Likeness
 from diary.reading.mentions import Mentions, Ref
 
 _BACK = frozenset({"this", "it", "mine", "these"})

@@ -11,13 +11,13 @@ from diary.linking.colours.statements import find_colour_statements
 from diary.linking.counts.counts import find_counts
 from diary.linking.decisions.decisions import find_decisions
 from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Suggestion
+from diary.linking.likeness.likeness import Likeness, find_likenesses
 from diary.linking.observe import band_of, observe
 from diary.linking.others import told_of_others
 from diary.linking.parents.parentage import find_parents
 from diary.linking.sizes.measures import find_measurements
 from diary.linking.statement import Statement
 from diary.linking.traits.by_word import find_word_traits
-from diary.linking.traits.likeness import Likeness, find_likenesses
 from diary.linking.turns.turns import find_turns
 from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known

@@ -6,9 +6,9 @@ alone crosses still to be made ("I'll put A on B next year").
 
 from collections.abc import Iterator
 
+from diary.linking.operands import Operand, after, before
 from diary.linking.parents.origin import PLANS, asserted, known, parent, planned
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import Operand, after, before
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 

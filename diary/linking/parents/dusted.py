@@ -5,9 +5,9 @@ Leaves alone "I dusted it with B this morning", where no mother is told.
 
 from collections.abc import Iterator
 
+from diary.linking.operands import after
 from diary.linking.parents.origin import asserted, known, parent, planned
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import after
 from diary.reading.mentions import Mentions
 
 _MOTHER_WITHIN = 16

@@ -4,8 +4,8 @@
 "it's not a huge flower, mum was A" does, although a denial stands before it.
 """
 
+from diary.linking.operands import Operand
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import Operand
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found

@@ -9,13 +9,13 @@ Leaves alone what cannot be remembered, wishes, questions and crosses still to b
 
 from collections.abc import Iterator
 
+from diary.linking.operands import Operand
 from diary.linking.parents.crosses import carried_over, pairs, sired
 from diary.linking.parents.dusted import dusted_with
 from diary.linking.parents.origin import parent
 from diary.linking.parents.pollinated import by_bees, open_pollinated, selfed, sports
 from diary.linking.parents.roles import after_cues, appositions, before_cues, fragments, put_on_it
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import Operand
 from diary.reading.mentions import Mentions
 
 _RULES = (

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
+from diary.linking.operands import Operand, after, before
 from diary.linking.parents.origin import asserted, known, parent, planned
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import Operand, after, before
 from diary.reading.mentions import Mentions
 
 _FROM = frozenset({"of", "off", "from", "on"})

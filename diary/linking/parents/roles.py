@@ -7,9 +7,9 @@ A's own parents, and roles in crosses to come.
 from collections.abc import Iterator
 
 from diary.linking.decisions.crosses_to_make import made_just_now
+from diary.linking.operands import Operand, after, before
 from diary.linking.parents.origin import asserted, known, parent, planned, role_cues
 from diary.linking.statement import Statement
-from diary.linking.traits.operands import Operand, after, before
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA, QUERY, STOP

@@ -1,1 +1,1 @@
-"""Form, habit, foliage, flowering, scent, health, likeness: told by a word."""
+"""Form, habit, foliage, flowering, scent, health: told by a word."""

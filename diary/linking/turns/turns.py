@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from diary.linking.document import Plant, PlantKind
+from diary.linking.likeness.likeness import Likeness
 from diary.linking.statement import Statement
-from diary.linking.traits.likeness import Likeness
 from diary.linking.turns.by_looks import back_by_looks, pointings
 from diary.linking.turns.lead_ins import lead_ins
 from diary.linking.turns.moved_on import came_back, moved_on

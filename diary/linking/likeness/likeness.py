@@ -8,8 +8,8 @@ and "bigger than that one".
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diary.linking.traits.alike import alike
-from diary.linking.traits.operands import Operand, after, before
+from diary.linking.likeness.alike import alike
+from diary.linking.operands import Operand, after, before
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found

@@ -7,7 +7,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diary.linking.traits.operands import Operand
+from diary.linking.operands import Operand
 from diary.reading.mentions import Mentions, Ref
 from diary.reading.tokens import QUERY, STOP
 

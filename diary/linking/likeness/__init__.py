@@ -1,0 +1,1 @@
+"""Which other plant this one is like."""
