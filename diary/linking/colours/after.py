@@ -49,6 +49,26 @@ def _past_adverbs(mentions: Mentions, at: int) -> int:
     return i
 
 
+def hemmed(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "a hair of magenta running round it", "a cerise thread round each": the edge."""
+    talk = mentions.talk
+    texts, i = talk.texts, colour.end
+    if texts[i : i + 1] and texts[i] in _THREADS and not talk.tokens[i - 1].mark:
+        i += 1
+    elif not (texts[colour.start - 1] == "of" and texts[colour.start - 2] in _THREADS):
+        return False
+    while i < len(texts) and texts[i] in _RUNNING and not talk.tokens[i - 1].mark:
+        i += 1
+    if texts[i : i + 1] not in (("round",), ("around",)) or talk.tokens[i - 1].mark:
+        return False
+    parts = mentions.parts_in(i, i + 4)
+    return not parts or parts[0].label in ("bloom", "edge")
+
+
+_THREADS = frozenset("thread line hair wire ribbon rim piping hem cord".split())
+_RUNNING = frozenset("running runs going goes all right just that it".split())
+
+
 def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
     talk, i = mentions.talk, colour.end
@@ -61,6 +81,14 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             score=0.95,
             start=colour.start,
             end=place.end,
+        )
+    if hemmed(mentions, colour):
+        return Attached(
+            part="edge",
+            rule="a colour placed on the flower",
+            score=0.86,
+            start=colour.start,
+            end=colour.end,
         )
     i = _past_adverbs(mentions, i)
     in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark

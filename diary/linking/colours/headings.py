@@ -5,7 +5,7 @@ from diary.linking.colours.words import THE
 from diary.reading.mentions import Mentions
 
 DEFINITE = (("the",), ("that",), ("this",), ("its",), ("his",), ("her",))
-SHOWING = frozenset("what look as now mind see then but bar except barring".split())
+SHOWING = frozenset("what look how as now mind see then but bar except barring".split())
 
 
 def bare_part(mentions: Mentions, sentence: int) -> str | None:

@@ -41,9 +41,16 @@ def listed(mentions: Mentions, colour: ColourHeard, part: Found) -> bool:
     return (
         not between
         and _begins_with_part(mentions, head)  # not "gold leaf bronze zone salmon flower"
-        and bool(mentions.colours_in(part.end, part.end + 1))
+        and _coloured_after(mentions, part)
         and not talk.tokens[part.end - 1].mark
     )
+
+
+def _coloured_after(mentions: Mentions, part: Found) -> bool:
+    """ "stems | a bit red": the part has a colour of its own after it."""
+    after = next(iter(mentions.colours_in(part.end, part.end + 4)), None)
+    fill = {"a", "bit", "very", "sort", "of", "kind", "quite", "more", "all", "pretty", "rather"}
+    return after is not None and set(mentions.talk.texts[part.end : after.start]) <= fill
 
 
 def _petals_by_turns(

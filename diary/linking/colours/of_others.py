@@ -115,7 +115,7 @@ _DEGREES = frozenset("a an more to very almost nearly quite bit of little even a
 def _in_an_idiom(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the cream of the crop", "a golden opportunity"."""
     near = mentions.vocabulary.colour_habits["idiom"].find(
-        mentions.talk.texts, max(0, colour.start - 3), colour.end + 4
+        mentions.talk.texts, max(0, colour.start - 6), colour.end + 4
     )
     return any(f.start <= colour.start and colour.end <= f.end for f in near)
 
@@ -178,6 +178,23 @@ def _anothers_word(mentions: Mentions, colour: ColourHeard) -> bool:
 _MY_WORD = frozenset("i you we one anyone anybody it that this nobody".split())
 
 
+def _handled(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "I swapped a magenta for it", "pass us that green can"; not "I cut it, it's a pink"."""
+    talk, i = mentions.talk, colour.start
+    low = talk.clause(i)[0]
+    while i > low and talk.texts[i - 1] in _HELD_LEADS:
+        i -= 1
+    if i == colour.start or i == low or talk.tokens[i - 1].mark:
+        return False
+    if talk.texts[i - 1] not in mentions.vocabulary.classes["handled"]:
+        return False
+    parts = mentions.parts_in(colour.start, colour.end + 3)
+    return not (parts and is_of_plant(mentions, parts[0]))
+
+
+_HELD_LEADS = frozenset("a an the that this some my another us me him her you big little".split())
+
+
 def _of_another_number(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the lower petals are lilac where 140 is white": a number cut short, and its colour."""
     texts, i = mentions.talk.texts, colour.start
@@ -223,6 +240,22 @@ def _ends_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
     )
 
 
+def _of_all_such(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "purple flowers don't sell"; not "purple flowers, and small"."""
+    talk = mentions.talk
+    noun = talk.texts[colour.end : colour.end + 1]
+    if noun not in _PLURALS or talk.tokens[colour.end].mark:
+        return False
+    begun = colour.start == talk.clause(colour.start)[0]
+    return begun and talk.texts[colour.end + 1 : colour.end + 2] in _GENERALLY
+
+
+_PLURALS = tuple((w,) for w in "flowers blooms petals ones leaves eyes edges plants".split())
+_GENERALLY = tuple(
+    (w,) for w in "do never always sell tend usually mostly attract will would fade bring".split()
+)
+
+
 def _sickly(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "got black spot on it": an ailment."""
     texts = mentions.talk.texts
@@ -239,6 +272,7 @@ _HABITS = (
     _another_than_this,
     _of_another_number,
     _anothers_word,
+    _handled,
     _crossed,
     _in_an_idiom,
     _not_yet,
@@ -246,6 +280,7 @@ _HABITS = (
     _no_part_of_it,
     _in_a_name,
     _sickly,
+    _of_all_such,
     _of_a_kind,
     _smelt,
     of_a_thing,

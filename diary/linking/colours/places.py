@@ -144,6 +144,8 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             word in COPULAR | _HOLDING or (brief and word in ADJECTIVES) for word in said
         ):
             break
+        if said[-2:] in _OVER_IT and mentions.vocabulary.part_kinds[part.label] == "marking":
+            break  # "a blotch on the lemon": the lemon is what it lies on
         gap_words = {talk.texts[i] for i in gap}
         if {"with"} & gap_words and not ({"edged", "veined", "flushed", "tinged"} & gap_words):
             break
@@ -191,6 +193,9 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         )
         break
     return best
+
+
+_OVER_IT = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))
 
 
 def _without_amount(words: tuple[str, ...]) -> tuple[str, ...]:

@@ -20,7 +20,17 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     talk = mentions.talk
     start = talk.clause(colour.start)[0]
     i = start
-    while i < colour.start and talk.texts[i] in ("and", "but", "now", "well", "so", "though"):
+    while i < colour.start and talk.texts[i] in (
+        "and",
+        "but",
+        "now",
+        "well",
+        "so",
+        "though",
+        "because",
+        "cause",
+        "since",
+    ):
         i += 1
     if not talk.punctuated:  # "what you come for it's crimson": no clause is seen to begin
         pointing = [

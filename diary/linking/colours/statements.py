@@ -7,7 +7,7 @@ bottom petals"), the part the sentence began with; else the flower as a whole.
 
 from dataclasses import replace
 
-from diary.linking.colours.after import in_phrase_after
+from diary.linking.colours.after import hemmed, in_phrase_after
 from diary.linking.colours.leaves import of_variegated_leaf
 from diary.linking.colours.markings import markings
 from diary.linking.colours.of_others import is_not_meant
@@ -127,7 +127,7 @@ def _attach(
     texts = talk.texts
     follows = texts[colour.end] if colour.end < len(texts) else ""
     marked = bool(talk.tokens[colour.end - 1].mark)
-    if not marked and follows in mentions.vocabulary.things:
+    if not marked and follows in mentions.vocabulary.things and not hemmed(mentions, colour):
         return None
     if (
         not marked
@@ -218,7 +218,21 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     )
 
 
-_PLURALS = frozenset({"bud", "leaf", "upper petals", "lower petals", "stem", "veins", "spots"})
+_PLURALS = frozenset(
+    {
+        "bud",
+        "leaf",
+        "upper petals",
+        "lower petals",
+        "stem",
+        "veins",
+        "spots",
+        "reverse",
+        "edge",
+        "blotch",
+        "stripe",
+    }
+)
 _THEY_REACH = 14
 
 

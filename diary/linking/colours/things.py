@@ -1,5 +1,6 @@
 """Colours of things: "the gate's blue", "a yellow label", "a purple haze over the allotments"."""
 
+from diary.linking.colours.after import hemmed
 from diary.linking.colours.subjects import some_subject
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -16,7 +17,7 @@ _NOUN_SAID_OF = frozenset(
 
 def of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "the sky was that pink", "put a yellow label in"; not "the flower is pink"."""
-    return any(habit(mentions, colour) for habit in _THINGS)
+    return not hemmed(mentions, colour) and any(habit(mentions, colour) for habit in _THINGS)
 
 
 def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -26,9 +27,8 @@ def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
     things = mentions.vocabulary.things
     if talk.texts[i] in things or talk.tokens[i].mark:
         return talk.texts[i] in things
-    unknown = (
-        talk.texts[i] not in mentions.vocabulary.said_of_colours | _THE | _ITS
-    )  # "yellow sticky traps"
+    # "yellow sticky traps"
+    unknown = talk.texts[i] not in mentions.vocabulary.said_of_colours | _THE | _ITS
     return unknown and talk.texts[i + 1 : i + 2] != () and talk.texts[i + 1] in things
 
 

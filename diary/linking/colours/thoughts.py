@@ -96,6 +96,8 @@ def _echoed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     talk = mentions.talk
     if _flatly_denied(talk, first.end) or _queried(mentions, first):
         return True
+    if mentions.vocabulary.colour_habits["taken_back"].find(talk.texts, first.end, second.start):
+        return True
     if mentions.vocabulary.colour_habits["doubted"].at(talk.texts, first.end) is not None:
         return True
     if second.start - first.end > _NEAR:

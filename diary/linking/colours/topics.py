@@ -76,6 +76,13 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
         return None
     if texts[i : i + 1] == ("as",) and not talk.tokens[i - 1].mark:  # "black as your hat, the eye"
         i = next((j + 1 for j in range(i, i + 5) if talk.between(j, j + 1, (COMMA,))), i)
+    if not talk.tokens[i - 1].mark:  # "they're wine to look at, the upper petals"
+        comma = next((j for j in range(i, i + 4) if talk.between(j, j + 1, (COMMA,))), None)
+        told = comma is not None and (
+            mentions.parts_in(i, comma + 1) or mentions.colours_in(i, comma + 1)
+        )
+        if comma is not None and not told and not talk.between(i, comma, (STOP, QUERY)):
+            i = comma + 1
     while i < len(texts) and texts[i] in BE | {"too", "all", "again"} and i - colour.end < 3:
         i += 1
     if i >= len(texts) or texts[i] not in THE:

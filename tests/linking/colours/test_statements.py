@@ -188,6 +188,18 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("White with green tips to the petals.", {"bloom white", "edge green"}),
         ("I like the stripe, it's crimson.", {"stripe crimson"}),
         ("It's magenta, it can't get any more magenta.", {"bloom magenta"}),
+        ("Lemon, and a blotch on the lemon.", {"bloom lemon"}),
+        ("White, with a cerise thread round each.", {"bloom white", "edge cerise"}),
+        ("Look how the veins stand out, black as wire.", {"veins black"}),
+        (
+            "The backs don't match: silver where the fronts are scarlet.",
+            {"reverse silver", "bloom scarlet"},
+        ),
+        ("They're wine to look at, the upper petals.", {"upper petals wine"}),
+        (
+            "You see this blotch, because it's not black, it's a very dark green.",
+            {"blotch dark green"},
+        ),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -260,6 +272,14 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("Coral's what I'd call it; Jean would call it salmon.", {"bloom coral"}),
         ("You'd call it salmon.", {"bloom salmon"}),
         ("It was blue I was breeding for.", set()),
+        ("I swapped a magenta for it.", set()),
+        ("Pass us that green can.", set()),
+        ("Purple flowers don't sell.", set()),
+        ("Purple flowers, and small.", {"bloom purple"}),
+        ("All I could see was red.", set()),
+        ("The label says lilac.", set()),
+        ("Every colour from white to black.", set()),
+        ("Her last three were all salmon.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:
