@@ -90,6 +90,7 @@ def test_what_is_spotted_by_the_speaker_is_no_marking() -> None:
         ("Orange. What am I saying, orange, it's scarlet.", {"bloom scarlet"}),
         ("I think it's white, but there's a hint of lemon.", {"bloom white", "bloom hint lemon"}),
         ("burgundy would be the color no i take that back it's a wine", {"bloom wine"}),
+        ("I was certain it was violet on Sunday; it's plum.", {"bloom plum"}),
         ("he's orange no what am i on about he's salmon", {"bloom salmon"}),
     ],
 )

@@ -1,5 +1,6 @@
 """Colours that are not the plant's: of a thing, of a smell, only compared with, only approached."""
 
+from diary.linking.colours.kinds import of_a_kind_or_name
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.things import of_a_thing
 from diary.linking.colours.wanted import wanted
@@ -112,14 +113,6 @@ def _not_yet(mentions: Mentions, colour: ColourHeard) -> bool:
 _DEGREES = frozenset("a an more to very almost nearly quite bit of little even all right".split())
 
 
-def _in_an_idiom(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "the cream of the crop", "a golden opportunity"."""
-    near = mentions.vocabulary.colour_habits["idiom"].find(
-        mentions.talk.texts, max(0, colour.start - 6), colour.end + 4
-    )
-    return any(f.start <= colour.start and colour.end <= f.end for f in near)
-
-
 def _crossed(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "I crossed a red with a white"; not "out of a good home, and it's white"."""
     talk = mentions.talk
@@ -208,80 +201,16 @@ def _of_another_number(mentions: Mentions, colour: ColourHeard) -> bool:
 _MINE = frozenset({"this", "it", "these", "i", "flower", "bloom"})
 
 
-def _in_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "Seed off Copper Beadle": a name that is not on record."""
-    talk = mentions.talk
-    if not talk.punctuated:
-        return False
-    if _ends_a_name(mentions, colour):
-        return True
-    if colour.end >= len(talk.texts):
-        return False
-    last, after = talk.tokens[colour.end - 1], talk.tokens[colour.end]
-    named = talk.tokens[colour.start].capital and after.capital and not last.mark
-    return (
-        named
-        and after.text not in ("i", "'s")
-        and not mentions.parts_in(colour.end, colour.end + 1)
-    )
-
-
-def _ends_a_name(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "Wexholt Plum.": a capital where no sentence begins; not "Eye White"."""
-    talk, i = mentions.talk, colour.head_start
-    if i == 0 or not talk.tokens[i].capital or talk.tokens[i - 1].mark:
-        return False
-    if talk.texts[i - 1] in ("'s", "is", "are", "i") or not talk.tokens[i - 1].capital:
-        return False
-    noted = mentions.parts_in(i - 3, i)
-    return (
-        not (noted and noted[-1].end == i)
-        and mentions.vocabulary.modifiers.at(talk.texts, i - 1) is None
-    )
-
-
-def _of_all_such(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "purple flowers don't sell"; not "purple flowers, and small"."""
-    talk = mentions.talk
-    noun = talk.texts[colour.end : colour.end + 1]
-    if noun not in _PLURALS or talk.tokens[colour.end].mark:
-        return False
-    begun = colour.start == talk.clause(colour.start)[0]
-    return begun and talk.texts[colour.end + 1 : colour.end + 2] in _GENERALLY
-
-
-_PLURALS = tuple((w,) for w in "flowers blooms petals ones leaves eyes edges plants".split())
-_GENERALLY = tuple(
-    (w,) for w in "do never always sell tend usually mostly attract will would fade bring".split()
-)
-
-
-def _sickly(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "got black spot on it": an ailment."""
-    texts = mentions.talk.texts
-    spot = texts[colour.end : colour.end + 1] == ("spot",)
-    return colour.value == "black" and spot and texts[colour.start - 1] not in ("a", "the", "one")
-
-
-def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "its pollen on the yellows": plants of a colour."""
-    return mentions.talk.texts[colour.end - 1] in ("whites", "yellows", "reds", "pinks", "blues")
-
-
 _HABITS = (
+    of_a_kind_or_name,
     _another_than_this,
     _of_another_number,
     _anothers_word,
     _handled,
     _crossed,
-    _in_an_idiom,
     _not_yet,
     wanted,
     _no_part_of_it,
-    _in_a_name,
-    _sickly,
-    _of_all_such,
-    _of_a_kind,
     _smelt,
     of_a_thing,
     _compared,

@@ -53,7 +53,10 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         ):
             return None
         follows = talk.texts[part.end : part.end + 1]
-        if talk.texts[part.end - 1].endswith("ed") and follows in (("with",), ("in",), ("by",)):
+        ended = talk.texts[part.end - 1 : part.end + 1]
+        if talk.texts[part.start : part.start + 2] in (("zoned", "in"), ("zoned", "with")):
+            return None  # "green zoned with bronze"
+        if ended[0].endswith("ed") and ended[1:] in (("with",), ("in",), ("by",)):
             return None  # "apricot flushed with rose": the flush is rose
         if follows == ("off",):
             return None  # "pulled a couple of brown petals off"
@@ -144,7 +147,9 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             word in COPULAR | _HOLDING or (brief and word in ADJECTIVES) for word in said
         ):
             break
-        if said[-2:] in _OVER_IT and mentions.vocabulary.part_kinds[part.label] == "marking":
+        if (said[-2:] in _OVER_IT or said == ("on",)) and mentions.vocabulary.part_kinds[
+            part.label
+        ] == "marking":
             break  # "a blotch on the lemon": the lemon is what it lies on
         gap_words = {talk.texts[i] for i in gap}
         if {"with"} & gap_words and not ({"edged", "veined", "flushed", "tinged"} & gap_words):

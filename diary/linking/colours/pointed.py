@@ -1,8 +1,8 @@
 """The part that a pronoun stands for: "what I like is the stem, it's nearly black"."""
 
 from diary.linking.colours.headings import DEFINITE
+from diary.linking.colours.heads import FAR, INNER, brought_in, head_of
 from diary.linking.colours.plant_parts import is_of_plant
-from diary.linking.colours.topics import FAR, INNER, brought_in, head_of
 from diary.linking.colours.words import BE, COPULAS
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions

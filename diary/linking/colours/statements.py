@@ -94,6 +94,8 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
                 or sequel_of(mentions, colour, told)
                 or attached
             )
+        if attached.part in ("upper petals", "lower petals") and attached.start == colour.start:
+            attached = _they(mentions, colour) or attached  # "the veins, they're red on the lowers"
         if said_again_of_petals(mentions, colour, attached, told):
             continue
         attached = of_variegated_leaf(mentions, colour, attached, told)

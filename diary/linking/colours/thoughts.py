@@ -52,9 +52,12 @@ def _guessed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     if not near and guess.at(talk.texts, first.end) is None:
         return False
     between = talk.texts[first.end : second.start]
-    return bool(_TURNING & set(between)) or talk.sentence_number(
-        first.end - 1
-    ) != talk.sentence_number(second.start)
+    told_now = "it" in between and bool({"'s", "is"} & set(between))
+    return (
+        told_now
+        or bool(_TURNING & set(between))
+        or talk.sentence_number(first.end - 1) != talk.sentence_number(second.start)
+    )
 
 
 _GUESS_FILL = frozenset(

@@ -5,37 +5,20 @@ that's a picture, gold." "Cherry red below." Each habit of speech is one functio
 in turn, for colours that have no part in their own phrase.
 """
 
-from diary.linking.colours.headings import SHOWING, bare_part
+from diary.linking.colours.headings import bare_part
+from diary.linking.colours.heads import FAR, brought_in, head_of, new_subject, part_at
 from diary.linking.colours.led_in import headed_by_place, led_in, opening_up, placed
 from diary.linking.colours.places import Attached
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import BE, COPULAS, FRAGMENT_LEADS, THE, fragment_start
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
-from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA, QUERY, STOP
 
-_INTRODUCING = (
-    ("there", "'s"),
-    ("there", "is"),
-    ("there", "are"),
-    ("'s", "got"),
-    ("has", "got"),
-    ("it", "has"),
-    ("have", "got"),
-    ("'ve", "got"),
-    ("you", "get"),
-    ("you", "'ve"),
-)
-INNER = frozenset(
-    "throat eye centre blotch edge reverse star zone base veins feathering stripe spots "
-    "flush".split()
-)
 _LEAF_COLOURS = frozenset(
     "green gold bronze chartreuse silver grey yellow cream black brown lemon white copper "
     "burgundy purple maroon chocolate".split()
 )
-FAR = 14
 
 
 def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
@@ -87,7 +70,7 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
         i += 1
     if i >= len(texts) or texts[i] not in THE:
         return None
-    part = _part_at(mentions, i + 1) or _part_at(mentions, i + 2)
+    part = part_at(mentions, i + 1) or part_at(mentions, i + 2)
     if part is None or talk.between(i, part.end - 1, (STOP, QUERY, COMMA)):
         return None
     end = part.end + 2 * (texts[part.end : part.end + 2] in _OF_IT)
@@ -150,7 +133,7 @@ def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
     told = talk.texts[head.end : head.end + 1]
     if (told not in _SUBJECT_VERBS and not put_in) or len(between) > FAR:
         return None
-    if {"but", "flower", "plant"} & set(between) or _new_subject(between):
+    if {"but", "flower", "plant"} & set(between) or new_subject(between):
         return None
     if "with" in between and not _coloured_with(between):
         return None
@@ -164,11 +147,7 @@ def _second_half(mentions: Mentions, start: int, end: int) -> int:
     """ "the uppers have gone plum and | the lowers have held their lilac"."""
     texts = mentions.talk.texts
     for i in range(end - 3, start, -1):
-        if (
-            texts[i] in ("and", "but", "while")
-            and texts[i + 1] in THE
-            and _part_at(mentions, i + 2)
-        ):
+        if texts[i] in ("and", "but", "while") and texts[i + 1] in THE and part_at(mentions, i + 2):
             return i + 1
     return start
 
@@ -226,64 +205,6 @@ def _under_heading(mentions: Mentions, colour: ColourHeard) -> str | None:
     if not sentence or talk.tokens[sentence - 1].mark != QUERY:
         return None
     return None if mentions.parts_in(sentence, colour.start) else bare_part(mentions, sentence)
-
-
-def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
-    """The part that the sentence begins with, while nothing else has taken its place."""
-    talk = mentions.talk
-    first = next(iter(mentions.parts_in(sentence, before)), None)
-    if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
-        return None
-    lead = talk.texts[sentence : first.start]
-    if len(lead) > 3 or not set(lead) <= THE | SHOWING | {
-        "and",
-        "so",
-        "well",
-        "oh",
-        "a",
-        "big",
-        "two",
-        "three",
-        "it",
-        "'s",
-    }:
-        return None
-    if mentions.colours_in(sentence, before):
-        return None
-    if any(p.label != first.label for p in mentions.parts_in(first.end, before)):
-        return None
-    return None if _new_subject(talk.texts[first.end : before]) else first
-
-
-def _new_subject(words: tuple[str, ...]) -> bool:
-    return any(
-        word in ("it", "she", "he", "flower", "bloom", "plant")
-        and words[i + 1 : i + 2]
-        and words[i + 1] in COPULAS
-        for i, word in enumerate(words)
-    )
-
-
-def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
-    """ "there's a zone on the leaf", "it's got an edge": a marking or part brought in."""
-    talk = mentions.talk
-    if mentions.colours_in(start, before):
-        return None
-    parts = mentions.parts_in(start, before)
-    parts = tuple(p for p in parts if p.label in INNER)
-    if not parts:
-        return None
-    lead = talk.texts[start : parts[0].start]
-    if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
-        return None
-    pairs = {tuple(lead[i : i + 2]) for i in range(len(lead))}
-    done = talk.texts[parts[-1].end - 1].endswith("ed") and parts[-1].label != "eye"
-    return parts[0].label if done or pairs & set(_INTRODUCING) else None
-
-
-def _part_at(mentions: Mentions, at: int) -> Found | None:
-    part = next(iter(mentions.parts_in(at, at + 1)), None)
-    return part if part is not None and is_of_plant(mentions, part) else None
 
 
 _HABITS = (

@@ -200,6 +200,9 @@ def test_a_coloured_marking_is_told_once() -> None:
             "You see this blotch, because it's not black, it's a very dark green.",
             {"blotch dark green"},
         ),
+        ("Leaves mid green, zoned in bronze.", {"leaf green", "zone bronze"}),
+        ("The veins make it, they're a deep crimson on the lower petals.", {"veins deep crimson"}),
+        ("Not a bad colour, cherry.", {"bloom cherry"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -280,6 +283,10 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("The label says lilac.", set()),
         ("Every colour from white to black.", set()),
         ("Her last three were all salmon.", set()),
+        ("Pure white, not so much as a whisker of pink in it.", {"bloom pure white"}),
+        ("The judges like a clean white.", set()),
+        ("I wouldn't give you tuppence for a brown flower.", set()),
+        ("There's two whites and a red still to open.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:

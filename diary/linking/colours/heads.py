@@ -1,0 +1,85 @@
+"""The part that a sentence is about: named first, or brought in by the clause before."""
+
+from diary.linking.colours.headings import SHOWING
+from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.words import COPULAS, THE
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+
+_INTRODUCING = (
+    ("there", "'s"),
+    ("there", "is"),
+    ("there", "are"),
+    ("'s", "got"),
+    ("has", "got"),
+    ("it", "has"),
+    ("have", "got"),
+    ("'ve", "got"),
+    ("you", "get"),
+    ("you", "'ve"),
+)
+INNER = frozenset(
+    "throat eye centre blotch edge reverse star zone base veins feathering stripe spots "
+    "flush".split()
+)
+FAR = 14
+
+
+def head_of(mentions: Mentions, sentence: int, before: int) -> Found | None:
+    """The part that the sentence begins with, while nothing else has taken its place."""
+    talk = mentions.talk
+    first = next(iter(mentions.parts_in(sentence, before)), None)
+    if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
+        return None
+    lead = talk.texts[sentence : first.start]
+    if len(lead) > 3 or not set(lead) <= THE | SHOWING | {
+        "and",
+        "so",
+        "well",
+        "oh",
+        "a",
+        "big",
+        "two",
+        "three",
+        "it",
+        "'s",
+    }:
+        return None
+    if mentions.colours_in(sentence, before):
+        return None
+    if any(p.label != first.label for p in mentions.parts_in(first.end, before)):
+        return None
+    return None if new_subject(talk.texts[first.end : before]) else first
+
+
+def new_subject(words: tuple[str, ...]) -> bool:
+    """Whether a statement about the flower begins: "..., it's a"."""
+    return any(
+        word in ("it", "she", "he", "flower", "bloom", "plant")
+        and words[i + 1 : i + 2]
+        and words[i + 1] in COPULAS
+        for i, word in enumerate(words)
+    )
+
+
+def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
+    """ "there's a zone on the leaf", "it's got an edge": a marking or part brought in."""
+    talk = mentions.talk
+    if mentions.colours_in(start, before):
+        return None
+    parts = mentions.parts_in(start, before)
+    parts = tuple(p for p in parts if p.label in INNER)
+    if not parts:
+        return None
+    lead = talk.texts[start : parts[0].start]
+    if {"dark", "darker", "pale", "paler", "no", "not"} & set(lead):
+        return None
+    pairs = {tuple(lead[i : i + 2]) for i in range(len(lead))}
+    done = talk.texts[parts[-1].end - 1].endswith("ed") and parts[-1].label != "eye"
+    return parts[0].label if done or pairs & set(_INTRODUCING) else None
+
+
+def part_at(mentions: Mentions, at: int) -> Found | None:
+    """The part of the plant whose words begin at the token."""
+    part = next(iter(mentions.parts_in(at, at + 1)), None)
+    return part if part is not None and is_of_plant(mentions, part) else None
