@@ -47,6 +47,8 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
+    if _tallied(mentions, ref):
+        return False
     placed = mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
     heads = ref.start in (lead.start, *_told(mentions, leads, ref))
     if placed is not None and on_record and (heads or _only_leads(mentions, lead, ref)):
@@ -71,6 +73,17 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return brought or lead.moved or (lead.shown and lead.presented) or heads
     groups = len(ref.cut[0])
     return brought or (heads and (on_record or groups > 1))
+
+
+_TALLY = frozenset("for of out to down left more altogether in gone done so off".split())
+
+
+def _tallied(mentions: Mentions, ref: Ref) -> bool:
+    """ "So that's four for the catalogue", "that makes six done"; not "that's 14, the pink one"."""
+    talk = mentions.talk
+    before, after = talk.texts[max(0, ref.start - 2) : ref.start], talk.texts[ref.end : ref.end + 1]
+    summed = before in (("that", "'s"), ("that", "is"), ("that", "makes"), ("which", "makes"))
+    return summed and not talk.tokens[ref.end - 1].mark and bool(_TALLY & set(after))
 
 
 def _is_told(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:

@@ -24,6 +24,7 @@ def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
         or _instead(mentions, ref)
         or _goes_on(mentions, ref)
         or _part_shown(mentions, ref)
+        or _here_it_is(mentions, ref)
     )
 
 
@@ -73,6 +74,18 @@ def _goes_on(mentions: Mentions, ref: Ref) -> bool:
     return talk.texts[start : ref.start] in (("on", "to"), ("onto",), ("and", "on", "to")) and (
         talk.punctuated
     )
+
+
+def _here_it_is(mentions: Mentions, ref: Ref) -> bool:
+    """ "And here's what I mean to set against it, 24-09."; not "here's one to beat 24-09"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    words = talk.texts[start : ref.start]
+    while words and words[0] in _LEADS - {"here"}:
+        words = words[1:]
+    shown = words[:2] in (("here", "'s"), ("here", "is"), ("this", "is"), ("there", "'s"))
+    closes = ref.end == stop or bool(talk.tokens[ref.end - 1].mark)
+    return shown and closes and talk.tokens[ref.start - 1].mark == ","
 
 
 _SHOWING = frozenset("show showing look looking see".split())

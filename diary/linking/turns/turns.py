@@ -149,11 +149,15 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
 
 
 def _no_repair(mentions: Mentions, repair: Found) -> bool:
-    """ "Coral, I'd call it. 18D?" ends a sentence, "I'd rather have 18D" tells a liking."""
+    """ "Coral, I'd call it. 18D?" ends a sentence, "I'd rather have 18D" tells a liking.
+
+    "What I mean to beat it with" is a plan.
+    """
     talk = mentions.talk
     words, before = talk.texts[repair.start : repair.end], talk.texts[repair.start - 1]
     closes = words == ("call", "it") and bool(talk.tokens[repair.end - 1].mark)
-    return closes or (words == ("rather",) and before in ("'d", "would"))
+    meant = words == ("i", "mean") and talk.texts[repair.end : repair.end + 1] == ("to",)
+    return closes or meant or (words == ("rather",) and before in ("'d", "would"))
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

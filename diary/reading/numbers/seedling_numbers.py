@@ -36,9 +36,27 @@ def find_numbers(
         if is_figure(talk, heard, vocabulary):
             at = heard.end
             continue
+        if not heard.on_record and _on_the_way_to(talk, at, system, vocabulary):
+            at += 1
+            continue
         found.append(heard)
         at = heard.end
     return tuple(found)
+
+
+# "two" and "for" after these are "to" and "for", where a number on record follows.
+_ON_THE_WAY = frozenset(
+    "come came comes go goes going back on over along move moving get got up down turn".split()
+)
+_TO = frozenset({"two", "2", "four", "4"})
+
+
+def _on_the_way_to(talk: Talk, at: int, system: NumberSystem, vocabulary: Vocabulary) -> bool:
+    """ "then we come two 24 09": captions' "two" is no part of the number."""
+    if at == 0 or talk.texts[at] not in _TO or talk.texts[at - 1] not in _ON_THE_WAY:
+        return False
+    rest = _number_at(talk, at + 1, system, vocabulary) if at + 1 < len(talk.texts) else None
+    return rest is not None and rest.on_record
 
 
 def _without_echo(pieces: list[Piece], system: NumberSystem) -> list[Piece]:

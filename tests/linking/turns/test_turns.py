@@ -113,3 +113,38 @@ def test_a_day_said_holds_from_its_clip_on() -> None:
         date(2031, 6, 9),
         date(2031, 6, 9),
     ]
+
+
+@pytest.mark.parametrize(
+    "shown",
+    [
+        "And here's what I mean to set against it, 24-09.",
+        "Now this is the one for the catalogue, 24-09.",
+        "There's a better one along the wall, 24-09.",
+    ],
+)
+def test_what_is_shown_may_be_told_before_its_number(shown: str) -> None:
+    assert plants(*FIRST, shown, "It's bright orange.") == ["23-04", "24-09"]
+
+
+@pytest.mark.parametrize(
+    "likeness",
+    [
+        "it's basically just 23 11 again",
+        "it's practically 23 11 with a bigger leaf",
+        "It's really just 23-11 with a bigger leaf.",
+        "This is better, I think, than 23-11.",
+        "So that's fourteen for the catalogue out of twenty.",
+        "That makes eleven done.",
+    ],
+)
+def test_hardly_another_plant_moves_nothing(likeness: str) -> None:
+    assert plants(*FIRST, likeness, "It's got big leaves.") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    "lost",
+    ["this one the tag says mystery", "This one just says question mark on the label."],
+)
+def test_a_label_that_tells_nothing(lost: str) -> None:
+    assert plants(*FIRST, lost, "It's white, pure white.") == ["23-04", "?"]

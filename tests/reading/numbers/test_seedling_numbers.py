@@ -152,6 +152,8 @@ def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
         ("this is 23 04 stems about 30 centimetres", ["23-04"]),
         ("the plant is fourteen tall", []),
         ("there are fourteen buds", []),
+        ("then we come two 23 04", ["23-04"]),
+        ("over two 23 14 now", ["23-14"]),
     ],
 )
 def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
