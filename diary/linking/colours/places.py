@@ -52,6 +52,8 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             _is_colour_word(mentions, i) for i in gap
         ):
             return None
+        if not talk.punctuated and _has_its_own(mentions, part.end):
+            return None  # "it's magenta | throat's yellow"
         follows = talk.texts[part.end : part.end + 1]
         ended = talk.texts[part.end - 1 : part.end + 1]
         if talk.texts[part.start : part.start + 2] in (("zoned", "in"), ("zoned", "with")):
@@ -70,6 +72,15 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             on=on,
         )
     return None
+
+
+def _has_its_own(mentions: Mentions, at: int) -> bool:
+    """Whether a copula and a colour follow: "throat's yellow"; not "edge is it white"."""
+    texts = mentions.talk.texts
+    if texts[at : at + 1] == () or texts[at] not in BE:
+        return False
+    own = next(iter(mentions.colours_in(at + 1, at + 4)), None)
+    return own is not None and not {"it", "that", "this"} & set(texts[at + 1 : own.start])
 
 
 _SIZES = frozenset("small big large tiny little great huge medium wee neat good nice".split())

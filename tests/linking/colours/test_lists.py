@@ -18,6 +18,8 @@ from tests.reading.said import caption_colours, colours
             "back of the petal silvery front of the petal magenta",
             {"reverse silver", "bloom magenta"},
         ),
+        ("it's a lovely magenta throat's white", {"bloom magenta", "throat white"}),
+        ("magenta with a cream edge is that cream yes cream", {"bloom magenta", "edge cream"}),
         ("gold leaf bronze zone salmon flower", {"leaf gold", "zone bronze", "bloom salmon"}),
         (
             "rich burgundy in the top petals a pale lilac in the bottom ones",
