@@ -72,6 +72,9 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 continue
             if second.start - first.end > _DENIED_REACH:
                 break
+            if _swapped(first, second) and any(first.end <= r[0] < second.start for r in repairs):
+                dropped.add(n)
+                continue
             if second.trait != first.trait:
                 continue
             near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
@@ -100,6 +103,14 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
                 ordered[m] = replace(second, part=first.part)
     kept = _inherit(mentions, ordered, dropped, repairs)
     return [s for n, s in enumerate(kept) if n not in dropped]
+
+
+_PARENTS = {"seed_parent", "pollen_parent"}
+
+
+def _swapped(first: Statement, second: Statement) -> bool:
+    """ "A's the mother, no, other way round, A's the father": one plant is not both at once."""
+    return {first.trait, second.trait} == _PARENTS and first.value == second.value
 
 
 # "Scratch that, I was looking at the wrong one. It's cerise.": the reason comes between

@@ -19,6 +19,19 @@ def test_the_last_word_counts(said: str, trait: str, expected: list[object]) -> 
     assert values(trait, said) == expected
 
 
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Fenmarsh Lad is the mother. No, other way round, Fenmarsh Lad's the father.",
+        "The seed parent is Fenmarsh Lad, sorry, wrong way about, he's the mother no longer, "
+        "the pollen parent is Fenmarsh Lad.",
+    ],
+)
+def test_parents_the_other_way_round(said: str) -> None:
+    assert values("pollen_parent", said) == ["Fenmarsh Lad"]
+    assert values("seed_parent", said) == []
+
+
 def test_what_replaces_a_colour_takes_its_part() -> None:
     assert colours("The throat is white, no, cream.") == {"throat cream"}
 
