@@ -52,6 +52,7 @@ def _to_turning(talk: Talk, start: int) -> int:
             ("now",),
             ("it",),
             ("got",),
+            ("there",),
         ):
             return i
     return stop

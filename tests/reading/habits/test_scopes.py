@@ -130,3 +130,14 @@ def test_what_is_not_remembered(said: str, word: str) -> None:
 
 def test_what_is_remembered() -> None:
     assert Habit.NOT_RECALLED not in habits("I remember the pollen parent.", "pollen")
+
+
+@pytest.mark.parametrize(
+    ("said", "word"),
+    [
+        ("She asked whether it was scented, and there's no eye to it.", "eye"),
+        ("It's what they call a stellar.", "stellar"),
+    ],
+)
+def test_hearsay_ends_where_the_plant_is_told(said: str, word: str) -> None:
+    assert Habit.REPORTED not in habits(said, word)
