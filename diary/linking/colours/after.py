@@ -69,6 +69,12 @@ _THREADS = frozenset("thread line hair wire ribbon rim piping hem cord".split())
 _RUNNING = frozenset("running runs going goes all right just that it".split())
 
 
+_MARKS = frozenset(
+    "smudge smudges stain stains wash mark marks dab streak streaks line lines bar bars splash "
+    "splashes touch glow tinge cast tint shading smear tick ticks dash whiskers pencilling".split()
+)
+
+
 def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "mauve on the bottom", "a hint of pink at the edge", "white with ... in the middle"."""
     talk, i = mentions.talk, colour.end
@@ -90,6 +96,8 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             start=colour.start,
             end=colour.end,
         )
+    if texts[i : i + 1] and texts[i] in _MARKS and not talk.tokens[i - 1].mark:
+        i += 1  # "a purple | smudge | on each upper petal"
     i = _past_adverbs(mentions, i)
     in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
     if in_it:

@@ -23,12 +23,20 @@ def bare_part(mentions: Mentions, sentence: int) -> str | None:
         and _pointing_out(mentions.talk.texts[start : parts[-1].start])
     ):
         return parts[-1].label
+    praised = parts and parts[0].label != "bloom" and len(parts) == 1 and stop - start <= 9
+    if praised and mentions.talk.texts[parts[0].end : parts[0].end + 2] in _IS_THE:
+        lead = mentions.talk.texts[start : parts[0].start]
+        if set(lead) <= THE | {"and", "but", "now"} and is_of_plant(mentions, parts[0]):
+            return parts[0].label  # "The leaf is the making of it. Gold."
     if stop - start > 4:
         return None
     if len(parts) != 1 or not is_of_plant(mentions, parts[0]):
         return None
     rest = {*mentions.talk.texts[start : parts[0].start], *mentions.talk.texts[parts[0].end : stop]}
     return parts[0].label if rest <= THE | SHOWING | {"and", "about", "now", "for"} else None
+
+
+_IS_THE = tuple((be, the) for be in ("is", "'s", "are") for the in ("the", "what", "where", "why"))
 
 
 def _heading_before(mentions: Mentions, sentence: int) -> tuple[int, int]:

@@ -1,6 +1,8 @@
 """Colours that are not the plant's: of a thing, of a smell, only compared with, only approached."""
 
+from diary.linking.colours.after import in_phrase_after
 from diary.linking.colours.kinds import of_a_kind_or_name
+from diary.linking.colours.places import noun_after
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.things import of_a_thing
 from diary.linking.colours.wanted import wanted
@@ -90,7 +92,10 @@ def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
         before = mentions.colours_in(max(0, verging.start - 6), verging.start)
         apart = talk.between(verging.end - 1, colour.start, (STOP, QUERY))
         if before and not apart and set(between) <= {"a", "the", "an", "sort", "of", "almost"}:
-            return not mentions.parts_in(before[-1].end, verging.start)
+            if not mentions.parts_in(before[-1].end, verging.start):
+                return True
+            placed = in_phrase_after(mentions, colour) or noun_after(mentions, colour)
+            return placed is None  # "yellow at the throat, shading out through cream"
     return False
 
 

@@ -34,6 +34,8 @@ def some_subject(mentions: Mentions, colour: ColourHeard) -> bool:
         verb -= 1
     if verb <= start or talk.texts[verb] not in _COPULAS:
         return False
+    while verb - 1 > start and talk.texts[verb - 1] in _COPULAS:
+        verb -= 1  # "the pond | 's gone | green"
     if talk.texts[verb] == "'s" and mentions.parts_in(colour.end, colour.end + 3):
         return False  # "her mother's white throat"
     return _is_foreign(mentions, start, verb)

@@ -75,7 +75,10 @@ def _some_object(mentions: Mentions, colour: ColourHeard) -> bool:
     if noun in mentions.vocabulary.said_of_colours or mentions.parts_in(after, after + 1):
         return False
     after += _is_compound(mentions, after)
-    closed = bool(talk.tokens[after].mark) or talk.texts[after + 1 : after + 2] in _OF_NOUNS
+    several = noun.endswith("s") and talk.texts[after + 1 : after + 3] == ("and", "all")
+    closed = (
+        several or bool(talk.tokens[after].mark) or talk.texts[after + 1 : after + 2] in _OF_NOUNS
+    )
     start = talk.clause(colour.start)[0]
     lead = colour.start
     while lead > start and talk.texts[lead - 1] in _QUALIFYING:

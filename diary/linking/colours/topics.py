@@ -66,6 +66,9 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
         )
         if comma is not None and not told and not talk.between(i, comma, (STOP, QUERY)):
             i = comma + 1
+    if not talk.punctuated:
+        while i < len(texts) and i - colour.end < 4 and texts[i] in _TAGS:
+            i += 1  # "that is black | near enough | that eye"
     while i < len(texts) and texts[i] in BE | {"too", "all", "again"} and i - colour.end < 3:
         i += 1
     if i >= len(texts) or texts[i] not in THE:
@@ -86,6 +89,9 @@ def _named_after(mentions: Mentions, colour: ColourHeard) -> str | None:
 _OF_IT = (("on", "it"), ("of", "it"), ("to", "it"), ("on", "that"), ("on", "him"), ("on", "her"))
 
 
+_TAGS = frozenset("near enough nearly really or i 'd say mind you to look at so as near".split())
+
+
 def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "Throat? Lemon.", "The blotch, now, that's what you'd look at, black as your boot."
 
@@ -103,10 +109,29 @@ def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     head = head_of(mentions, sentence, start)
     if head is not None:
         return head.label
+    told = _told_last(mentions, start)
+    if told is not None:
+        return told
     last = talk.clause(start - 1)[0]
     while last > sentence and start - last < FAR and not mentions.parts_in(last, start):
         last = talk.clause(last - 1)[0]  # "there's a blotch, | but you have to look, | a rose"
     return brought_in(mentions, max(last, sentence), start)
+
+
+def _told_last(mentions: Mentions, start: int) -> str | None:
+    """ "and the lower ones have nothing, | just clear pink": the clause before is of a part."""
+    talk = mentions.talk
+    begin = talk.clause(start - 1)[0]
+    part = next(iter(mentions.parts_in(begin, start)), None)
+    if part is None or part.label == "bloom" or not talk.punctuated:
+        return None
+    if not is_of_plant(mentions, part) or mentions.colours_in(begin, start):
+        return None
+    lead = talk.texts[begin : part.start]
+    others = [p for p in mentions.parts_in(part.end, start) if p.label != part.label]
+    said = talk.texts[part.end : part.end + 1] in _SUBJECT_VERBS
+    plain = len(lead) <= 3 and set(lead) <= _LEADS_OF_SUBJECT
+    return part.label if said and plain and not others else None
 
 
 def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:

@@ -203,6 +203,14 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("Leaves mid green, zoned in bronze.", {"leaf green", "zone bronze"}),
         ("The veins make it, they're a deep crimson on the lower petals.", {"veins deep crimson"}),
         ("Not a bad colour, cherry.", {"bloom cherry"}),
+        (
+            "The uppers have a blotch, and the lower ones have nothing, just clear pink.",
+            {"lower petals pink"},
+        ),
+        ("Deepest in the middle, where it's nearly plum.", {"centre plum"}),
+        ("There's a purple smudge on each upper petal.", {"upper petals purple"}),
+        ("Yellow at the throat shading out through cream.", {"throat yellow"}),
+        ("The leaf is the making of it. Gold all spring.", {"leaf gold"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -287,6 +295,12 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("The judges like a clean white.", set()),
         ("I wouldn't give you tuppence for a brown flower.", set()),
         ("There's two whites and a red still to open.", set()),
+        ("The cross was meant to put a white edge on it.", set()),
+        ("There's a robin's nest, blue eggs and all.", set()),
+        ("My sister grows the white form.", set()),
+        ("Tell me whether it's red.", set()),
+        ("She likes orange, does my wife.", set()),
+        ("The pond's gone green.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:
