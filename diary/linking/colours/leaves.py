@@ -9,7 +9,7 @@ from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 
 _TWO_COLOURED = frozenset(
-    "variegated variegation marbled mottled splashed tricolour tricolor bicolour marbling".split()
+    "variegated variegation marbled mottled splashed tricolour tricolor marbling".split()
 )
 _OF_LEAVES = frozenset(
     "green gold bronze chartreuse silver grey yellow cream white lemon ivory black brown".split()

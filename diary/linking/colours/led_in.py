@@ -92,6 +92,9 @@ def headed_by_place(mentions: Mentions, colour: ColourHeard) -> str | None:
     if not at or texts[at - 1] not in _PLACING or talk.tokens[at - 1].mark:
         return None
     at -= 1
+    marking = next((p for p in mentions.parts_in(at - 4, at) if p.end == at), None)
+    if marking is not None and not talk.tokens[at - 1].mark:
+        return marking.label  # "a zone | on the leaf a sort of rusty brown"
     while at and texts[at - 1] in ("right", "just", "down", "up", "all", "then", "and", "but"):
         at -= 1
     if any(c.end == at for c in mentions.colours_in(at - 4, at)):

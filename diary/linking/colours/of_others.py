@@ -56,11 +56,16 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
         i -= 1
     if i > low and talk.texts[i - 1] == "than":
         return talk.texts[max(0, i - 2)] != "other"
+    if talk.texts[i] in ("a", "an", "any", "your") and talk.texts[i - 1 : i] in _BESIDE:
+        return True
     while i > low and talk.texts[i - 1] in ("proper", "real", "good", "true", "decent", "bright"):
         i -= 1
     return talk.texts[i - 1 : i] in (("a",), ("any",), ("an",), ("your",)) and talk.texts[
         i - 2 : i - 1
     ] in (("beside",), ("against",), ("alongside",), ("unlike",))
+
+
+_BESIDE = (("beside",), ("against",), ("alongside",), ("unlike",))
 
 
 def _of_the_batch(mentions: Mentions, colour: ColourHeard) -> bool:

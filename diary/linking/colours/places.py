@@ -186,7 +186,10 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             before = heads[n - 1]
             between = talk.texts[before.end : part.start]
             if (
-                mentions.vocabulary.part_kinds[before.label] == "marking"
+                (
+                    mentions.vocabulary.part_kinds[before.label] == "marking"
+                    or before.label == "zone"
+                )
                 and between[:1]
                 and between[0] in PREPOSITIONS
                 and between[-1] not in ("all", "it")

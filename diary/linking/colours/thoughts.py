@@ -52,14 +52,15 @@ def _guessed(mentions: Mentions, first: Statement, second: Statement) -> bool:
     if not near and guess.at(talk.texts, first.end) is None:
         return False
     between = talk.texts[first.end : second.start]
-    told_now = "it" in between and bool({"'s", "is"} & set(between))
-    return (
-        told_now
-        or bool(_TURNING & set(between))
-        or talk.sentence_number(first.end - 1) != talk.sentence_number(second.start)
-    )
+    said = next((i for i in range(len(between) - 1) if between[i : i + 2] in _IT_IS), None)
+    told_now = said is not None and set(between[said + 2 :]) <= _GUESS_FILL | _NOW
+    first_said, then = talk.sentence_number(first.end - 1), talk.sentence_number(second.start)
+    apart = talk.punctuated and first_said != then
+    return told_now or apart or bool(_TURNING & set(between))
 
 
+_IT_IS = (("it", "'s"), ("it", "is"), ("she", "'s"), ("he", "'s"))
+_NOW = frozenset("now really actually definitely plainly quite nearly almost clearly".split())
 _GUESS_FILL = frozenset(
     "it this that was is were 's a an the as for down more of sort kind".split()
 )
