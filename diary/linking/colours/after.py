@@ -1,6 +1,7 @@
 """The part of a colour in a phrase right after it: "mauve on the bottom petals", "red below"."""
 
-from diary.linking.colours.places import PREPOSITION_FILL, PREPOSITIONS, Attached
+from diary.linking.colours.attached import Attached
+from diary.linking.colours.places import PREPOSITION_FILL, PREPOSITIONS
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import ADJECTIVES
 from diary.reading.colours import ColourHeard

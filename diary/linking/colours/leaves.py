@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from diary.linking.colours.places import Attached
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions

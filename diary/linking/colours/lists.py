@@ -4,6 +4,9 @@
 after its part. "Gold leaf bronze zone salmon flower": each comes before it.
 """
 
+from dataclasses import replace
+
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import ADJECTIVES, BE, COPULAR
 from diary.reading.colours import ColourHeard
@@ -51,6 +54,29 @@ def _coloured_after(mentions: Mentions, part: Found) -> bool:
     after = next(iter(mentions.colours_in(part.end, part.end + 4)), None)
     fill = {"a", "bit", "very", "sort", "of", "kind", "quite", "more", "all", "pretty", "rather"}
     return after is not None and set(mentions.talk.texts[part.end : after.start]) <= fill
+
+
+def twin_of(mentions: Mentions, attached: Attached) -> Attached | None:
+    """ "stem and bud | both bronze", "feathered and veined | in crimson": the first part too."""
+    head = next(iter(mentions.parts_in(attached.start, attached.start + 1)), None)
+    if head is None or head.label != attached.part or attached.on:
+        return None
+    texts, i = mentions.talk.texts, head.start
+    if i and texts[i - 1] in ("the", "its"):
+        i -= 1
+    if i < 2 or texts[i - 1] != "and" or mentions.talk.tokens[i - 2].mark:
+        return None
+    several = bool({"are", "'re", "both", "have"} & set(texts[head.end : attached.end]))
+    if {"is", "'s"} & set(texts[head.end : attached.end]) or (i < head.start and not several):
+        return None  # "dark eye and | the bud is nearly black"
+    first = next((p for p in mentions.parts_in(i - 6, i - 1) if p.end == i - 1), None)
+    if first is None or first.label == head.label or not is_of_plant(mentions, first):
+        return None
+    if any(c.end >= first.start for c in mentions.colours_in(first.start - 6, head.start)):
+        return None  # "white edge and throat cream"
+    if texts[first.start - 1 : first.start] in (("no",), ("without",), ("of",), ("with",)):
+        return None
+    return replace(attached, part=first.label, start=first.start)
 
 
 def _petals_by_turns(

@@ -1,7 +1,6 @@
 """The part of the plant that a colour stands beside: before it, after it, or in a phrase."""
 
-from dataclasses import dataclass
-
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.lists import listed
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import ADJECTIVES, BE, COPULAR
@@ -21,16 +20,6 @@ PREPOSITION_FILL = frozenset(
     "middle right way inside "
     "edges tips two bit end back ends same my top bottom tip face".split()
 )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Attached:
-    part: str
-    rule: str
-    score: float
-    start: int
-    end: int
-    on: tuple[str, ...] = ()
 
 
 def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:

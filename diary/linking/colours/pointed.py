@@ -38,9 +38,10 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
         ]
         i = start = next((j for j in reversed(pointing) if talk.texts[j] in _POINTERS), i)
     if talk.texts[i] == "where" and talk.texts[i + 1] in ("it", "they", "she", "he"):
-        ends = [p for p in mentions.parts_in(start - 6, start) if p.end == start]
-        near = ends and is_of_plant(mentions, ends[0]) and colour.start - i <= 6
-        return ends[0].label if near and not mentions.parts_in(i, colour.start) else None
+        last = next((p for p in mentions.parts_in(start - 6, start) if p.end == start), None)
+        if last is None or not is_of_plant(mentions, last) or colour.start - i > 6:
+            return None
+        return None if mentions.parts_in(i, colour.start) else last.label
     word, verb = talk.texts[i : i + 1], talk.texts[i + 1 : i + 2]
     if word not in (("that",), ("it",), ("which",)) or not set(verb) <= COPULAS | {"'d"}:
         return None

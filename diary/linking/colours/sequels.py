@@ -7,8 +7,8 @@ Rest of it, wine." What was told before, with its parts, says what the next colo
 from collections.abc import Sequence
 from dataclasses import replace
 
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.heads import brought_in
-from diary.linking.colours.places import Attached
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 

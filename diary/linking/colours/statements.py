@@ -8,15 +8,12 @@ bottom petals"), the part the sentence began with; else the flower as a whole.
 from dataclasses import replace
 
 from diary.linking.colours.after import hemmed, in_phrase_after
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.leaves import of_variegated_leaf
+from diary.linking.colours.lists import twin_of
 from diary.linking.colours.markings import markings
 from diary.linking.colours.of_others import is_not_meant
-from diary.linking.colours.places import (
-    Attached,
-    marking_of,
-    noun_after,
-    part_before,
-)
+from diary.linking.colours.places import marking_of, noun_after, part_before
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.pointed import pointed_at
 from diary.linking.colours.sequels import said_again_of_petals, sequel_of, the_rest
@@ -100,6 +97,9 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
             continue
         attached = of_variegated_leaf(mentions, colour, attached, told)
         told.append((colour, the_rest(mentions, told, attached)))
+        twin = twin_of(mentions, attached)
+        if twin is not None:
+            told.append((colour, twin))
     return told
 
 

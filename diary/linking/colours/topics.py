@@ -5,10 +5,10 @@ that's a picture, gold." "Cherry red below." Each habit of speech is one functio
 in turn, for colours that have no part in their own phrase.
 """
 
+from diary.linking.colours.attached import Attached
 from diary.linking.colours.headings import bare_part
 from diary.linking.colours.heads import FAR, brought_in, head_of, new_subject, part_at
 from diary.linking.colours.led_in import headed_by_place, led_in, opening_up, placed
-from diary.linking.colours.places import Attached
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import BE, COPULAS, FRAGMENT_LEADS, THE, fragment_start
 from diary.reading.colours import ColourHeard

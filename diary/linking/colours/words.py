@@ -34,7 +34,7 @@ COPULAR = frozenset(
     "looks look looking nearer closer then only bit little about being another same "
     "beautiful good gorgeous fine "
     "plain simply just stained painted touched edged veined flushed coming strong rather "
-    "somewhere between blush looks nearer own".split()
+    "somewhere between blush looks nearer own both dark darker deep paler you we swear".split()
 )
 
 

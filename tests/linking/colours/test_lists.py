@@ -36,3 +36,16 @@ def test_three_below_them_are_petals() -> None:
         "upper petals plum",
         "lower petals white",
     }
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Stem and bud both bronze.", {"stem bronze", "bud bronze"}),
+        ("The stem and the bud are bronze.", {"stem bronze", "bud bronze"}),
+        ("Dark eye, and the bud is nearly black.", {"bud black"}),
+        ("White edge and throat cream.", {"edge white", "throat cream"}),
+    ],
+)
+def test_two_parts_of_one_colour(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
