@@ -58,6 +58,11 @@ _NOT_DATES = frozenset(
     "time flower one year season bloom week generation show day plant cross bench row "
     "of_all two three prize ever".split()
 )
+# After "it's the first": of a row of things, and no day.
+_RANKED = frozenset(
+    "out to up open in i we you that who he she it on opened flowering bloomed pick choice try "
+    "attempt past off among best only real proper".split()
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -190,6 +195,8 @@ def _date_at(texts: tuple[str, ...], at: int) -> tuple[int, int, int | None, int
         return i + 1, number, _MONTHS[texts[i]], _year(texts, i + 1)
     if end < len(texts) and (texts[end] in _NOT_DATES or texts[end] == "of"):
         return None
+    if number <= 3 and texts[end : end + 1] != () and texts[end] in _RANKED:
+        return None  # "it's the first out in here every year"
     if at == 0 or texts[at - 1] not in ("the", *_WEEKDAYS):
         return None
     return end, number, None, None

@@ -55,6 +55,8 @@ def test_the_day_it_is(said: str, day: date) -> None:
         "I sowed it on the fifth of March.",
         "By the ninth of June I'll know.",
         "That's the third pair this year.",
+        "It's the first out in here every year.",
+        "This is the second I opened.",
         "It was on the eighth of May that I sowed it.",
     ],
 )
