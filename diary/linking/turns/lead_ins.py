@@ -4,12 +4,12 @@ A lead-in is read backwards from the plant, phrase by phrase, so that a clip can
 "okay so this first one right here is" and not at the number.
 """
 
-import re
 from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diary.reading.mentions import Mentions
+from diary.reading.numbers.batches import letters_at
 from diary.reading.numerals import whole
 
 _FILLERS = frozenset(
@@ -158,11 +158,9 @@ class LeadIns:
         }
         for i in range(at - 1, max(-1, at - 24), -1):
             texts = self._mentions.talk.texts
-            if texts[i] in prefixes and texts[i + 1] == "'s" and texts[i - 1] in ("the", "to"):
-                return texts[i]  # "the b's now"
-            match = re.fullmatch(r"([a-z]{1,2})s", texts[i])
-            if match and match[1] in prefixes and self._mentions.talk.texts[i - 1] in ("the", "to"):
-                return match[1]
+            told = letters_at(texts, i) if texts[i - 1] in ("the", "to") else None
+            if told is not None and told[0] in prefixes:
+                return told[0]  # "the b's now", "on to the tees"
         return ""
 
     def told_before(self, at: int) -> int:
@@ -210,7 +208,11 @@ class LeadIns:
 
     def came_back_near(self, at: int) -> bool:
         """Whether the speaker says in the words before that he goes back."""
-        return bool(self._mentions.cue("return", at - 12, at + 1))
+        texts = self._mentions.talk.texts
+        return any(
+            f.end - f.start > 2 or texts[f.start] not in ("on", "about")  # "on the floor"
+            for f in self._mentions.cue("return", at - 12, at + 1)
+        )
 
     def start_of(self, at: int, move: Move | None) -> int:
         """Where a clip begins whose plant is told at the token."""

@@ -90,6 +90,27 @@ def batch_named(texts: Sequence[str], start: int, end: int) -> Batch | None:
     return None
 
 
+_LETTER_PLURALS = {
+    "bees": "b", "sees": "c", "seas": "c", "dees": "d", "effs": "f", "gees": "g", "jays": "j",
+    "kays": "k", "ells": "l", "ems": "m", "ens": "n", "pees": "p", "peas": "p", "cues": "q",
+    "queues": "q", "ars": "r", "arrs": "r", "esses": "s", "tees": "t", "teas": "t", "vees": "v",
+    "exes": "x", "zeds": "z", "zees": "z", "aitches": "h",
+}  # fmt: skip
+_LETTERS_PLURAL = re.compile(r"([a-z]{1,2})'?s")
+
+
+def letters_at(texts: Sequence[str], at: int) -> tuple[str, int] | None:
+    """The letter of a batch and its end: "tees", "hs", "b 's"; it has to be one in use."""
+    if at >= len(texts):
+        return None
+    if texts[at] in _LETTER_PLURALS:
+        return _LETTER_PLURALS[texts[at]], at + 1
+    if len(texts[at]) < 3 and tuple(texts[at + 1 : at + 2]) == ("'s",):
+        return texts[at], at + 2
+    written = _LETTERS_PLURAL.fullmatch(texts[at])
+    return (written[1], at + 1) if written else None
+
+
 def serial_at(texts: Sequence[str], at: int) -> tuple[str, int] | None:
     """A place in a batch and its end: "nine", "oh nine", "one-oh-four", "one nineteen"."""
     if at >= len(texts):

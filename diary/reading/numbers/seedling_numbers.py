@@ -88,6 +88,10 @@ def _number_at(
         follows = texts[at + 1] if at + 1 < len(texts) else ""
         if talk.tokens[at].mark or (follows not in ZERO and follows not in ONES):
             return None
+    if texts[at] == "one" and at > 0 and texts[at - 1] in _ALONG and at + 1 < len(texts):
+        rest = _number_at(talk, at + 1, system, vocabulary) if texts[at + 1] != "one" else None
+        if rest is not None and rest.on_record:
+            return None  # "shuffle along one 24 12"
     pieces = _without_echo(list(pieces_from(talk, at)), system)
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
@@ -185,6 +189,7 @@ _ONE_IS_PRONOUN = frozenset(
     "last this next that first another the which final new other only end each every "
     "good nice big little no".split()
 )
+_ALONG = frozenset("along over up down across on back more move skip shuffle miss".split())
 # After these a number counts things: "on the two top ones", "all three".
 _COUNTED_OFF = frozenset(
     "the these those all both my our a about only of other some last first every".split()

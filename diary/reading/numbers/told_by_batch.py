@@ -6,8 +6,8 @@ short), "cross eleven, plant two". Leaves alone "8 of the 20 seeds", "one of the
 
 from collections.abc import Iterator
 
-from diary.reading.numbers.batches import Batch, batch_at, serial_at
-from diary.reading.numbers.format import Shape
+from diary.reading.numbers.batches import Batch, batch_at, letters_at, serial_at
+from diary.reading.numbers.format import Shape, parse
 from diary.reading.numbers.system import (
     NEAR_RECORD,
     ON_RECORD,
@@ -38,6 +38,7 @@ def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     return (
         _of_cross(talk, at, system)
         or _of_same(talk, at)
+        or _of_letter(talk, at, system)
         or _of_batch(talk, at, system)
         or _batch_first(talk, at, system)
     )
@@ -88,6 +89,49 @@ def _of_same(talk: Talk, at: int) -> NumberHeard | None:
     if not spanned and not ends:
         return None
     return _cut(at, j + 1 + spanned, (digits,)) if digits != "1" or i > at else None
+
+
+def _of_letter(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "number 114 of the tees", "twelve of the Ks", where numbers begin with that letter.
+
+    Not "two of the tees died".
+    """
+    texts = talk.texts
+    numbered = texts[at] in _NUMBERED
+    serial = serial_at(texts, at + numbered)
+    if serial is None or texts[serial[1] : serial[1] + 1] == ():
+        return None
+    digits, j = serial
+    if texts[j] not in ("of", "in", "from", "among"):
+        return None
+    told = letters_at(texts, j + 1 + (texts[j + 1 : j + 2] in (("the",), ("my",), ("our",))))
+    if told is None or not any(told[0].upper() in s.prefixes for s in system.shapes):
+        return None
+    letters, end = told[0].upper(), told[1]
+    ended = end >= len(texts) or bool(talk.tokens[end - 1].mark) or texts[end] not in _MANY
+    if not numbered and (len(digits) < 2 or not ended):
+        return None
+    return _lettered(system, letters, digits, at, end)
+
+
+def _lettered(
+    system: NumberSystem, letters: str, digits: str, start: int, end: int
+) -> NumberHeard | None:
+    """The number of the batch of a letter: the one on record, else of that letter's last year."""
+    tried: list[NumberHeard] = []
+    for shape in system.shapes:
+        if letters not in shape.prefixes or shape.suffixed or shape.groups > 2:
+            continue
+        leads = {
+            parsed[1][0]
+            for number in system.seedlings
+            if (parsed := parse(number)) and parsed[0] == letters and len(parsed[1]) == 2
+        }
+        fronts = [(lead,) for lead in sorted(leads)] if shape.groups == 2 else [()]
+        tried += [
+            _heard(system, shape, (*front, digits), start, end, prefix=letters) for front in fronts
+        ]
+    return next((n for n in tried if n.on_record), tried[-1] if tried else None)
 
 
 def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:

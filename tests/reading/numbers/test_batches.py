@@ -127,3 +127,20 @@ def test_a_number_that_reads_as_a_year(said: str, numbers: list[str]) -> None:
 )
 def test_heard_otherwise(said: str, number: str | None, register: tuple[str, ...]) -> None:
     assert heard(f"this is {said} .", *register) == ([number] if number else [])
+
+
+LETTERED = ("T23/14", "T23/104", "S22/9", "S22/31")
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        ("Number 114 of the tees.", ["T23/114"]),
+        ("Plant nine of the esses.", ["S22/9"]),
+        ("Thirty-one of the S's.", ["S22/31"]),
+        ("Two of the tees died.", []),
+        ("Number nine of the vees.", []),
+    ],
+)
+def test_a_batch_told_by_its_letter(said: str, numbers: list[str]) -> None:
+    assert heard(said, *LETTERED) == numbers
