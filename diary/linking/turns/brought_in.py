@@ -42,7 +42,7 @@ def set_aside(mentions: Mentions, ref: Ref, moved_from: int | None = None) -> bo
     for scope in mentions.scopes.by_token[ref.start]:
         if scope.habit is Habit.DENIAL:
             between = texts[scope.cue + 1 : ref.start]
-            if all(t in _SMALL or t == "not" for t in between):
+            if all(t in _SMALL or t in ("not", "look", "at", "bother") for t in between):
                 return True
         elif moved_from is not None and scope.cue < moved_from:
             continue

@@ -46,7 +46,9 @@ _POINTS_ON = frozenset("with without by in on at under behind beside near from o
 _SOON = 3  # "this is 23-11, that spotty one": still the same breath
 _REMEMBERED = 12  # of the plants without a number, the latest: a walk, not a season
 _TURNS_BACK = 120
-_RETURNS = frozenset("back more word again return returning revisit said mentioned mention".split())
+_RETURNS = frozenset(
+    "back more word again return returning revisit said mentioned mention look glance peep".split()
+)
 _MOST = 6  # words between "the" and "one"
 _AFTER = 9  # words after it that may still point: "with the snapped label"
 _ALIKE = 4  # letters that "spotty" and "spots" share
@@ -77,6 +79,8 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         end, returning = at + 1, False
         if talk.texts[end : end + 1] == () or talk.texts[end] not in _POINTS_ON:
             return None
+        if not talk.punctuated and talk.clause(at)[0] < at and talk.texts[at - 1] not in _LEADING:
+            return None  # "I've four slips rooted off him on the window already"
     else:
         reach = range(at + 1, min(at + 2 + _MOST, stop))
         end = next((i for i in reach if talk.texts[i] in _HEADS or talk.texts[i] == "again"), -1)
@@ -96,7 +100,10 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     after = talk.texts[end : end + 1]
     if after and after[0] in _NOT_AFTER and not talk.tokens[end - 1].mark:
         return None
-    if any(r.is_number and r.cut is None for r in mentions.refs_in(at, end + _AFTER)):
+    if any(
+        r.is_number and r.cut is None and not _only_stands_by(mentions, r.start)
+        for r in mentions.refs_in(at, end + _AFTER)
+    ):
         return None
     again = returning or "again" in talk.texts[end - 1 : end + 2]
     before = talk.texts[max(0, at - 2) : at]
@@ -115,6 +122,12 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         unlabelled=bool(_NO_NUMBER & set(talk.texts[at : min(stop, end + 4)])),
         again=again,
     )
+
+
+def _only_stands_by(mentions: Mentions, at: int) -> bool:
+    """ "back to that white one, next to 23-05": the number says where it stands."""
+    before = mentions.talk.texts[max(0, at - 2) : at]
+    return before == ("next", "to") or before[-1:] in (("beside",), ("behind",), ("by",))
 
 
 _LEADING = frozenset(

@@ -53,6 +53,8 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
     heads = ref.start in (lead.start, *_told(mentions, leads, ref))
     if placed is not None and on_record and (heads or _only_leads(mentions, lead, ref)):
         return True  # "nineteen beside it is purple"
+    if on_record and _looks_told(mentions, ref, heads or _only_leads(mentions, lead, ref)):
+        return True
     told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
     if told and shown_after(mentions, ref):
         return True  # "two-two-six next"
@@ -84,6 +86,31 @@ def _tallied(mentions: Mentions, ref: Ref) -> bool:
     before, after = talk.texts[max(0, ref.start - 2) : ref.start], talk.texts[ref.end : ref.end + 1]
     summed = before in (("that", "'s"), ("that", "is"), ("that", "makes"), ("which", "makes"))
     return summed and not talk.tokens[ref.end - 1].mark and bool(_TALLY & set(after))
+
+
+_TELLS = frozenset("is 's has 'd was".split())
+_LOOKS_REACH = 6
+
+
+def _looks_told(mentions: Mentions, ref: Ref, heads: bool) -> bool:
+    """ "Six is white.", "and oh five has a pink flower"; not "six is plenty", "six is red-hot".
+
+    In captions, where no sentence is marked, only with a nought or a word that leads in.
+    """
+    assert ref.cut is not None
+    talk = mentions.talk
+    if not heads or ref.cut[1] or talk.tokens[ref.end - 1].mark:
+        return False
+    if talk.texts[ref.end : ref.end + 1] == () or talk.texts[ref.end] not in _TELLS:
+        return False
+    nought = "".join(ref.cut[0]).startswith("0")
+    led = talk.texts[max(0, ref.start - 1) : ref.start]
+    if not (talk.punctuated or nought or (led != () and led[0] in ("and", "then", "now", "next"))):
+        return False
+    stop = min(talk.clause(ref.start)[1], ref.end + _LOOKS_REACH)
+    if talk.texts[ref.end] == "has" and any(True for _ in mentions.parts_in(ref.end, stop)):
+        return True
+    return any(True for _ in mentions.colours_in(ref.end, stop))
 
 
 def _is_told(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:

@@ -25,6 +25,10 @@ _DEEDS = frozenset(
 )
 _GIVEN_UP = _DEEDS - {"had"}
 _WHO = frozenset({"that", "which", "who", "what"})
+_STAGES = frozenset(
+    "bud buds budding flower flowering showing colour tight sulking poorly sick covered small "
+    "tiny repotted potted pinched stopped fed cut leggy bare".split()
+)
 _ORIGIN = frozenset("off from out of up through as true by with".split())
 PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
 _PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
@@ -41,6 +45,8 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     if rest[0] in _WHO and len(rest) > 1:
         if rest[1] == "came" and rest[2:3] != () and rest[2] in _ORIGIN:
             return False  # "number 11, that came off a pod on Tin Whistle"
+        if rest[1] in ("was", "were") and _STAGES & set(rest[2:5]):
+            return False  # "24-17 that was all bud when I left"
         if rest[1] in _WAS:
             return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
         return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
@@ -118,6 +124,39 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
 
 
+_PLACING = frozenset(
+    "next door to beside behind by near right just opposite close alongside".split()
+)
+_LIVES = frozenset("is 's was stands sits lives grew stood sat lived".split())
+_THIS_ONE = frozenset("it he she this that which".split())
+
+
+def says_where(mentions: Mentions, ref: Ref) -> bool:
+    """ "it's next door to 23-18, that's how it got crossed"; not "next to it is 23-18"."""
+    texts, i = mentions.talk.texts, ref.start
+    while i > 0 and texts[i - 1] in _PLACING and not mentions.talk.tokens[i - 1].mark:
+        i -= 1
+    return 1 < i < ref.start and texts[i - 1] in _LIVES and texts[i - 2] in _THIS_ONE
+
+
+_DID = frozenset("did does has had is was could would will".split())
+
+
+def contrasted(mentions: Mentions, ref: Ref) -> bool:
+    """ "23-18 got the sun and this didn't."; not "23-18 got the sun and did well"."""
+    talk = mentions.talk
+    if not talk.punctuated:
+        return False
+    words = talk.texts[ref.end : talk.sentence(ref.start)[1]]
+    for n, word in enumerate(words[:-1]):
+        if word != "this" or words[max(0, n - 1) : n] not in (("and",), ("but",), ("while",)):
+            continue
+        rest = words[n + 1 + (words[n + 1] == "one") :]
+        if rest[:1] and rest[0] in _DID and rest[1:] in ((), ("not",), ("too",)):
+            return True
+    return False
+
+
 _BOTH = frozenset("are were both look make have share came come will differ".split())
 _PAIRED = frozenset({"she", "he", "it", "this", "that", "one"})
 
@@ -134,6 +173,10 @@ def paired(mentions: Mentions, ref: Ref) -> bool:
         return (bool(before) and before[0] in _PAIRED) or (
             mentions.ref_ending(ref.start - 1) is not None
         )
+    listed = _list_end(mentions, ref)
+    again = any(r.title == ref.title for r in mentions.refs_in(ref.end, listed))
+    if listed > ref.end and not again and set(talk.texts[listed : listed + 1]) & _BOTH:
+        return True  # "23-04, 23-05 and 23-06 came up together"
     other = mentions.ref_at(ref.end + 1) if rest == ("and",) else None
     if other is None or talk.tokens[ref.end - 1].mark:
         return False

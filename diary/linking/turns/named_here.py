@@ -172,7 +172,8 @@ def stands_behind(mentions: Mentions, ref: Ref) -> bool:
     start, stop = talk.sentence(ref.start)
     lead = talk.texts[start : ref.start]
     ends = stop == ref.end or bool(talk.tokens[ref.end - 1].mark)
-    placed = len(lead) > 2 and (lead[0] in _PLACED | _BESIDE or lead[1] in _PLACED | _BESIDE)
+    places = _PLACED | _BESIDE | {"left", "right"}
+    placed = len(lead) > 2 and (lead[0] in places or lead[1] in places)
     return talk.punctuated and ends and placed and lead[-1] in _RISES and not _KIN & set(lead)
 
 

@@ -6,11 +6,13 @@ from diary.linking.turns.brought_in import set_aside, shown_after
 from diary.linking.turns.cut_short import completed, cut_turns, spelt_again
 from diary.linking.turns.in_passing import (
     acted_on,
+    contrasted,
     cut_in_passing,
     governed,
     not_here,
     only_told_apart,
     paired,
+    says_where,
     tells_of_the_lost,
 )
 from diary.linking.turns.lead_ins import LeadIn, LeadIns
@@ -45,15 +47,26 @@ def numbered_turn(
         plain or lead.shown or lead.came_back or _which_is(mentions, ref)
     ):
         return None
-    if leads.guessed(ref.start) or _is_kin(mentions, ref) or _mends_parent(mentions, ref):
+    if (
+        (leads.guessed(ref.start) and not lead.came_back)
+        or _is_kin(mentions, ref)
+        or _mends_parent(mentions, ref)
+    ):
         return None
     lost = tells_of_the_lost(mentions, ref) or not_here(mentions, ref)
-    if lost and not (lead.presented or lead.came_back):
+    seen = ref.title in walk.numbers and mentions.talk.texts[ref.end : ref.end + 1] == ("that",)
+    if lost and not (lead.presented or lead.came_back or seen):
         return None
     if (
         ref.cut is None
         and not plain
         and (governed(mentions, ref, lead) or acted_on(mentions, ref, lead))
+    ):
+        return None
+    if (
+        ref.cut is None
+        and not lead.came_back
+        and (says_where(mentions, ref) or contrasted(mentions, ref))
     ):
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):

@@ -32,6 +32,7 @@ def skipped(mentions: Mentions, ref: Ref) -> bool:
         or before == "another"  # "I'd sooner have another 23-18"
         or (after == "was" and second in _THROWN)
         or before in ("what", "whatever")  # "what 23-18 lacked, this has"
+        or (before == "see" and _if(mentions, ref))  # "if you want a white, see 23-18"
         or (before == "see" and last in _NOTED)  # "on the tag I've put 'see 23-18'"
         or (before in _WHEN and after in LOSSES)  # "after 23-18 went I had the room"
         or (before == "had" and after == "been")
@@ -40,6 +41,11 @@ def skipped(mentions: Mentions, ref: Ref) -> bool:
         or (_stands_near(before, last) and after in ("it", "this", "he", "she"))
         or (after in PEOPLE and _dealt_with(texts, ref.end + 1))
     )
+
+
+def _if(mentions: Mentions, ref: Ref) -> bool:
+    head = mentions.talk.sentence(ref.start)[0]
+    return "if" in mentions.talk.texts[max(head, ref.start - 8) : ref.start]
 
 
 def _stands_near(before: str, last: str) -> bool:

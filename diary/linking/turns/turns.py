@@ -64,6 +64,8 @@ def find_turns(
             continue
         if ref is not None and _again_in_passing(mentions, ref, passed):
             continue
+        if ref is not None and _where_it_stands(mentions, ref, walk):
+            continue
         if ref is not None and ref.is_number:
             turn = numbered_turn(mentions, ref, leads, taken, parents, walk)
         elif ref is not None:
@@ -112,7 +114,22 @@ def _again_in_passing(mentions: Mentions, ref: Ref, passed: Ref | None) -> bool:
     return same and passed.title == ref.title and ref.start - passed.end <= _PASSED_REACH
 
 
+_BY_REACH = 5
+_BY = frozenset("beside behind by near opposite alongside".split())
+
+
+def _where_it_stands(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
+    """ "back to that white one, next to 23-05": only where the plant gone back to stands."""
+    if not walk.turns or walk.turns[-1].plant.kind is not PlantKind.UNNAMED:
+        return False
+    last, before = walk.turns[-1], mentions.talk.texts[max(0, ref.start - 2) : ref.start]
+    near = last.said < ref.start <= last.said + _BY_REACH
+    by = before[-1:] != () and (before[-1] in _BY or before == ("next", "to"))
+    return near and by and last.rule.startswith("back to")
+
+
 _REPAIR_REACH = 14
+_HANGS_ON = frozenset("to of with than from about beside behind by for on".split())
 
 
 def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
@@ -132,6 +149,8 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     )
     if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
+    if _HANGS_ON & set(mentions.talk.texts[max(repairs[-1].end, ref.start - 2) : ref.start]):
+        return False  # "hang on, I forgot to say of 23-04", "no relation to 23-05"
     if (
         mentions.scopes.habits(ref.start) & {Habit.DENIAL}
         and mentions.talk.texts[ref.start - 1] == "not"
@@ -148,6 +167,9 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     return True
 
 
+_AFTER_NO = frozenset("it that this wait hang hold sorry not i number he she what my you".split())
+
+
 def _no_repair(mentions: Mentions, repair: Found) -> bool:
     """ "Coral, I'd call it. 18D?" ends a sentence, "I'd rather have 18D" tells a liking.
 
@@ -155,6 +177,9 @@ def _no_repair(mentions: Mentions, repair: Found) -> bool:
     """
     talk = mentions.talk
     words, before = talk.texts[repair.start : repair.end], talk.texts[repair.start - 1]
+    after = talk.texts[repair.end : repair.end + 1]
+    if words == ("no",) and after and not talk.tokens[repair.start].mark and talk.punctuated:
+        return after[0] not in _AFTER_NO  # "No label. White. 23-06"
     closes = words == ("call", "it") and bool(talk.tokens[repair.end - 1].mark)
     meant = words == ("i", "mean") and talk.texts[repair.end : repair.end + 1] == ("to",)
     return closes or meant or (words == ("rather",) and before in ("'d", "would"))

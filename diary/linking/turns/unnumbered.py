@@ -214,7 +214,7 @@ def _addressed(words: tuple[str, ...]) -> bool:
 
 
 _HAILED = frozenset({"you", "this", "here"})
-_ASKING = frozenset({"who", "what", "where", "how", "why", "which"})
+_ASKING = frozenset({"whose", "who", "what", "where", "how", "why", "which"})
 
 
 def _hailed(mentions: Mentions, start: int, stop: int) -> bool:
@@ -234,6 +234,9 @@ def _another_starts(mentions: Mentions, at: int, leads: LeadIns, recent: Turn) -
     """
     start, stop = mentions.talk.sentence(at)
     told = leads.told_before(at) > recent.said + 1
+    head = mentions.talk.texts[start : start + 3]
+    if told and ("this", "one") in (head[:2], head[1:]) and start > recent.said:
+        return mentions.talk.punctuated  # "This one has no label either, pink."
     words = set(mentions.talk.texts[start:stop])
     return mentions.talk.punctuated and at == start and told and not words & _ADDED
 
