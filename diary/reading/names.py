@@ -11,7 +11,7 @@ from functools import lru_cache
 from math import ceil
 
 import jellyfish
-from rapidfuzz import fuzz
+from rapidfuzz import fuzz, process
 
 from diary.reading.known import Known
 from diary.reading.numerals import ONES, TENS
@@ -21,6 +21,7 @@ from diary.reading.tokens import Talk, pieces
 _CLOSE_BY_LENGTH = ((5, 0.95), (8, 0.86), (11, 0.80), (99, 0.765))
 _SPELLING_WEIGHT = 0.55
 _MOST_EXTRA_WORDS = 2
+_HOPELESS = 50.0  # per cent of the letters: no sound mends that
 _SIZE = 0.7  # the shorter of two spellings has at least this share of the letters of the longer
 # Words of ordinary talk: a window that holds one the name does not have is less likely a name.
 _EVERYDAY = frozenset(
@@ -66,6 +67,7 @@ class NameIndex:
     spellings: tuple[_Spelling, ...]
     # by first letter or sound, and the length of a window that may be the name
     by_initial: dict[tuple[str, int], tuple[_Spelling, ...]]
+    letters: dict[tuple[str, int], tuple[str, ...]]  # the letters of each, in the same order
     most_words: int
 
 
@@ -111,6 +113,7 @@ def name_index(known: Known) -> NameIndex:
     return NameIndex(
         spellings=tuple(spellings),
         by_initial={k: tuple(v) for k, v in by_initial.items()},
+        letters={k: tuple(s.letters for s in v) for k, v in by_initial.items()},
         most_words=max((len(s.words) for s in spellings), default=0),
     )
 
@@ -161,9 +164,16 @@ def _best(
     sound = _sound(letters)
     initials = _initials(letters, sound)
     pool = [
-        spelling
+        spellings[at]
         for initial in initials
-        for spelling in index.by_initial.get((initial, len(letters)), ())
+        if (spellings := index.by_initial.get(place := (initial, len(letters))))
+        for _, _, at in process.extract(
+            letters,
+            index.letters[place],
+            scorer=fuzz.ratio,
+            score_cutoff=_HOPELESS,
+            limit=None,
+        )
     ]
     if not pool:
         return None
