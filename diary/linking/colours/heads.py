@@ -1,8 +1,8 @@
 """The part that a sentence is about: named first, or brought in by the clause before."""
 
-from diary.linking.colours.headings import SHOWING
+from diary.linking.colours.headings import DEFINITE, SHOWING
 from diary.linking.colours.plant_parts import is_of_plant
-from diary.linking.colours.words import COPULAS, THE
+from diary.linking.colours.words import BE, COPULAS, THE
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
@@ -83,3 +83,18 @@ def part_at(mentions: Mentions, at: int) -> Found | None:
     """The part of the plant whose words begin at the token."""
     part = next(iter(mentions.parts_in(at, at + 1)), None)
     return part if part is not None and is_of_plant(mentions, part) else None
+
+
+def subject_before(mentions: Mentions, start: int) -> str | None:
+    """ "the blotch sits low on the top petals | and it's plum": what the clause before is about."""
+    talk = mentions.talk
+    begin = talk.clause(start - 1)[0]
+    first = next(iter(mentions.parts_in(begin, begin + 4)), None)
+    if first is None or first.label not in INNER or mentions.colours_in(begin, start):
+        return None
+    lead = talk.texts[begin : first.start]
+    verb = talk.texts[first.end : first.end + 1]
+    if not lead or lead[-1:] not in DEFINITE or not set(lead[:-1]) <= {"and", "but", "now", "well"}:
+        return None
+    stands = bool(verb) and (verb[0] in BE or (verb[0].endswith("s") and len(verb[0]) > 3))
+    return first.label if stands and start - begin <= FAR else None

@@ -1,5 +1,6 @@
 """The part of a colour in a phrase of place before it: "in the bud it's green"."""
 
+from diary.linking.colours.heads import subject_before
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import COPULAS, FRAGMENT_LEADS, THE, fragment_start
 from diary.reading.colours import ColourHeard
@@ -62,6 +63,8 @@ def led_in(mentions: Mentions, colour: ColourHeard) -> str | None:
         i = part.start - (mentions.talk.texts[part.start - 1] in THE)
         between = talk.texts[part.end : colour.start]
         said = bool({"'s", "are", "'re", "is", "goes", "turns"} & set(between))
+        if "and" in between and subject_before(mentions, talk.clause(colour.start)[0]):
+            continue  # "the blotch sits low on the top petals and it's plum"
         if not is_of_plant(mentions, part) or not said or not set(between) <= _IT_IS:
             continue
         fresh = not mentions.colours_in(i - 5, part.start)

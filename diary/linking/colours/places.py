@@ -8,6 +8,7 @@ from diary.reading.colours import ColourHeard
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
 
 PREPOSITIONS = frozenset(
     "on in at to across along around round down over inside through up towards all both "
@@ -95,9 +96,10 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     if i and texts[i - 1] in ("a", "an", "the", "pure"):
         i -= 1
     if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
-        drawn = _drawn(mentions, i - 1)
+        drawn = _before_aside(mentions, _drawn(mentions, i - 1))
         for part in reversed(mentions.parts_in(i - 8, i - 1)):
-            if part.end in (drawn, i - 1) and not mentions.talk.tokens[part.end - 1].mark:
+            marked = mentions.talk.tokens[part.end - 1].mark and part.end == i - 1
+            if part.end in (drawn, i - 1) and not marked:
                 if part.end == drawn < i - 1:
                     pass
                 elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
@@ -111,6 +113,17 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                     on=petals_after(mentions, colour.end),
                 )
     return None
+
+
+def _before_aside(mentions: Mentions, at: int) -> int:
+    """ "it's edged, | ever so thinly, | in silver": back over what is put in between commas."""
+    talk = mentions.talk
+    if not at or talk.tokens[at - 1].mark != COMMA:
+        return at
+    for j in range(at - 2, max(0, at - 7), -1):
+        if talk.tokens[j].mark == COMMA and talk.texts[j].endswith("ed"):
+            return j + 1
+    return at
 
 
 def _drawn(mentions: Mentions, at: int) -> int:

@@ -1,7 +1,7 @@
 """The part that a pronoun stands for: "what I like is the stem, it's nearly black"."""
 
 from diary.linking.colours.headings import DEFINITE
-from diary.linking.colours.heads import FAR, INNER, brought_in, head_of
+from diary.linking.colours.heads import FAR, INNER, brought_in, head_of, subject_before
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import BE, COPULAS
 from diary.reading.colours import ColourHeard
@@ -51,6 +51,10 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
     if not before or before[-1].label == "bloom":
         return None
+    if word == ("it",):
+        subject = subject_before(mentions, start)
+        if subject is not None:
+            return subject
     last = before[-1]
     told_from = low if word == ("it",) else last.end
     if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):

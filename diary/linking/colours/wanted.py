@@ -18,6 +18,14 @@ def wanted(mentions: Mentions, colour: ColourHeard) -> bool:
     talk = mentions.talk
     if mentions.vocabulary.colour_habits["hoped_after"].at(talk.texts, colour.end) is not None:
         return True
+    none = mentions.vocabulary.colour_habits["has_none"]
+    if any(
+        mentions.parts_in(colour.end, found.start) and found.start - colour.end <= 4
+        for found in none.find(talk.texts, colour.end, colour.end + 10)
+    ):
+        return True  # "bred for the white centre. It hasn't got one."
+    if _had_once(mentions, colour):
+        return True
     start = max(0, talk.sentence(colour.start)[0], colour.start - _REACH)
     after = talk.texts[colour.end : colour.end + 1]
     for want in mentions.vocabulary.colour_habits["wanted"].find(talk.texts, start, colour.start):
@@ -28,6 +36,25 @@ def wanted(mentions: Mentions, colour: ColourHeard) -> bool:
         if len(between) <= 6 and set(between) <= _BETWEEN and _reaches(mentions, want.end, colour):
             return True
     return False
+
+
+def _had_once(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "I'd a lovely white here last year that rotted": a plant of that colour."""
+    talk, i = mentions.talk, colour.start
+    while i and talk.texts[i - 1] in _GOOD:
+        i -= 1
+    if (
+        i < 3
+        or talk.texts[i - 1] not in ("a", "an", "my")
+        or talk.texts[i - 2] not in ("'d", "had")
+    ):
+        return False
+    owner = talk.texts[i - 3] in ("i", "we", "he", "she", "they")
+    return owner and talk.texts[colour.end : colour.end + 1] in _SINCE
+
+
+_GOOD = frozenset("lovely nice good decent beautiful great big little smashing fine grand".split())
+_SINCE = tuple((w,) for w in "here there once last that which years before from off out".split())
 
 
 def _reaches(mentions: Mentions, start: int, colour: ColourHeard) -> bool:

@@ -97,6 +97,8 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     if vocabulary.units.at(talk.texts, cue.start - 1) and after:
         again = after[0] + (talk.texts[after[0]] in ("a", "an"))
         return bool(vocabulary.units.at(talk.texts, again) or quantity(talk.texts, again))
+    if talk.texts[max(0, cue.start - 2) : cue.start - 1] == ("no",):
+        return False  # "no white, no cream"
     colour_before = vocabulary.colours.at(talk.texts, cue.start - 1) is not None
     return colour_before and any(vocabulary.colours.at(talk.texts, i) for i in after)
 

@@ -211,6 +211,9 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("There's a purple smudge on each upper petal.", {"upper petals purple"}),
         ("Yellow at the throat shading out through cream.", {"throat yellow"}),
         ("The leaf is the making of it. Gold all spring.", {"leaf gold"}),
+        ("The blotch sits low on the top petals and it's plum.", {"blotch plum"}),
+        ("It's edged, ever so thinly, in silver.", {"edge silver"}),
+        ("The eye's there all right, small and crimson.", {"eye crimson"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -301,6 +304,12 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("Tell me whether it's red.", set()),
         ("She likes orange, does my wife.", set()),
         ("The pond's gone green.", set()),
+        ("I'd a lovely white here last year.", set()),
+        ("You'd get mauve from that.", set()),
+        ("No white, no cream, nothing pale.", set()),
+        ("They bred this for the white centre. It hasn't got one.", set()),
+        ("I can picture it with a cherry edge.", set()),
+        ("There's a wee green frog under it.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:
