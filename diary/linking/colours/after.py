@@ -100,6 +100,8 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     if texts[i : i + 1] and texts[i] in _MARKS and not talk.tokens[i - 1].mark:
         i += 1  # "a purple | smudge | on each upper petal"
     i = _past_adverbs(mentions, i)
+    if texts[i : i + 1] == ("to",) and {"goes", "runs", "going"} & set(texts[colour.end : i]):
+        return None  # "the pink goes right to the edge"
     in_it = texts[i : i + 2] in (("in", "it"), ("on", "it")) and not talk.tokens[i - 1].mark
     if in_it:
         i += 2  # "a lot of green in it, in the centre"

@@ -56,12 +56,16 @@ def _of_all_such(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "purple flowers don't sell"; not "purple flowers, and small"."""
     talk = mentions.talk
     noun = talk.texts[colour.end : colour.end + 1]
+    low = talk.clause(colour.start)[0]
+    if talk.texts[low : colour.start] in (("a",), ("an",)) and noun in _WOULD:
+        return True  # "a pink would sell better"
     if noun not in _PLURALS or talk.tokens[colour.end].mark:
         return False
     begun = colour.start == talk.clause(colour.start)[0]
     return begun and talk.texts[colour.end + 1 : colour.end + 2] in _GENERALLY
 
 
+_WOULD = (("would",), ("might",), ("sells",), ("always",), ("never",), ("could",))
 _PLURALS = tuple((w,) for w in "flowers blooms petals ones leaves eyes edges plants".split())
 _GENERALLY = tuple(
     (w,) for w in "do never always sell tend usually mostly attract will would fade bring".split()

@@ -7,7 +7,9 @@ from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.tokens import QUERY, STOP
 
-_PLACING = frozenset("in on at round around down inside towards up over under along across".split())
+_PLACING = frozenset(
+    "as in on at round around down inside towards up over under along across".split()
+)
 _IT_IS = frozenset(
     "it 's they 're she he is are goes go turns turn comes come there a an more quite nearly "
     "almost "

@@ -56,6 +56,9 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
         i -= 1
     if i > low and talk.texts[i - 1] == "than":
         return talk.texts[max(0, i - 2)] != "other"
+    some = talk.texts[i - 1 : i] in (("something",), ("anything",))
+    if some and talk.texts[i - 2 : i - 1] in (*_BESIDE, ("with",), ("under",), ("near",)):
+        return True
     if talk.texts[i] in ("a", "an", "any", "your") and talk.texts[i - 1 : i] in _BESIDE:
         return True
     while i > low and talk.texts[i - 1] in ("proper", "real", "good", "true", "decent", "bright"):

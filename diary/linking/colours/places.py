@@ -8,7 +8,6 @@ from diary.reading.colours import ColourHeard
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
-from diary.reading.tokens import COMMA
 
 PREPOSITIONS = frozenset(
     "on in at to across along around round down over inside through up towards all both "
@@ -23,9 +22,28 @@ PREPOSITION_FILL = frozenset(
 )
 
 
+def _backed(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "with a silver | back"; not "a silver back then", "turn it pink back up"."""
+    talk, i = mentions.talk, colour.end
+    if talk.texts[i : i + 1] not in (("back",), ("backs",)) or talk.tokens[i - 1].mark:
+        return False
+    led = talk.texts[colour.start - 1 : colour.start] in (("a",), ("the",), ("its",), ("with",))
+    after = talk.texts[i + 1 : i + 2]
+    ends = not after or bool(talk.tokens[i].mark) or after[0] in ("and", "to", "on", "with", "but")
+    return led and (ends or talk.clause(i)[1] == i + 1)
+
+
 def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
     talk = mentions.talk
+    if _backed(mentions, colour):
+        return Attached(
+            part="reverse",
+            rule="a colour before its part",
+            score=0.9,
+            start=colour.start,
+            end=colour.end + 1,
+        )
     for part in mentions.parts_in(colour.end, colour.end + 5):
         gap = range(colour.end, part.start)
         if len(gap) > 3 or talk.between(colour.end - 1, part.start, (".", ",", "?")):
@@ -89,52 +107,6 @@ def petals_after(mentions: Mentions, at: int) -> tuple[str, ...]:
     return ()
 
 
-def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
-    """ "a flash of maroon", "an edge in cream", "veined in cerise", "edged with white"."""
-    texts = mentions.talk.texts
-    i = colour.start
-    if i and texts[i - 1] in ("a", "an", "the", "pure"):
-        i -= 1
-    if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
-        drawn = _before_aside(mentions, _drawn(mentions, i - 1))
-        for part in reversed(mentions.parts_in(i - 8, i - 1)):
-            marked = mentions.talk.tokens[part.end - 1].mark and part.end == i - 1
-            if part.end in (drawn, i - 1) and not marked:
-                if part.end == drawn < i - 1:
-                    pass
-                elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
-                    return None
-                return Attached(
-                    part=part.label,
-                    rule="a part told with its colour",
-                    score=0.93,
-                    start=part.start,
-                    end=colour.end,
-                    on=petals_after(mentions, colour.end),
-                )
-    return None
-
-
-def _before_aside(mentions: Mentions, at: int) -> int:
-    """ "it's edged, | ever so thinly, | in silver": back over what is put in between commas."""
-    talk = mentions.talk
-    if not at or talk.tokens[at - 1].mark != COMMA:
-        return at
-    for j in range(at - 2, max(0, at - 7), -1):
-        if talk.tokens[j].mark == COMMA and talk.texts[j].endswith("ed"):
-            return j + 1
-    return at
-
-
-def _drawn(mentions: Mentions, at: int) -> int:
-    """Back over how a marking is done: "the veining | picked out | in raspberry"."""
-    texts, i = mentions.talk.texts, at
-    while i and at - i < 3 and (texts[i - 1].endswith("ed") or texts[i - 1] in _DRAWN):
-        i -= 1
-    return i
-
-
-_DRAWN = frozenset("out drawn done laid on in over cut shot run through all just".split())
 _NOTE_WORDS = 7
 
 

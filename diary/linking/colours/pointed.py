@@ -59,7 +59,8 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     told_from = low if word == ("it",) else last.end
     if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):
         return None
-    ends = last.end == start or talk.texts[last.end : start] in _ON_IT
+    added = talk.texts[last.end : start]
+    ends = added in _ON_IT or set(added) <= {"really", "mind", "though", "now", "you", "know"}
     if word == ("which",):
         return last.label if ends else None
     lead = talk.texts[low : last.start]

@@ -9,11 +9,12 @@ from dataclasses import replace
 
 from diary.linking.colours.after import hemmed, in_phrase_after
 from diary.linking.colours.attached import Attached
+from diary.linking.colours.drawn import marking_of
 from diary.linking.colours.leaves import of_variegated_leaf
 from diary.linking.colours.lists import twin_of
 from diary.linking.colours.markings import markings
 from diary.linking.colours.of_others import is_not_meant
-from diary.linking.colours.places import marking_of, noun_after, part_before
+from diary.linking.colours.places import noun_after, part_before
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.pointed import pointed_at
 from diary.linking.colours.sequels import said_again_of_petals, sequel_of, the_rest
@@ -153,6 +154,8 @@ def _attach(
     if of is not None:
         return of
     after = in_phrase_after(mentions, colour)
+    if after is not None and hemmed(mentions, colour):
+        return after
     before = part_before(mentions, colour)
     if after is not None and n and _placed_already(mentions, colours[n - 1], colour):
         return after
@@ -208,6 +211,9 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     if talk.punctuated and not told and first.start != start:
         return None
     between = talk.texts[first.end : colour.start]
+    earlier = mentions.colours_in(first.end, colour.start)
+    if earlier and {"on", "over", "against"} & set(talk.texts[earlier[-1].end : colour.start]):
+        return None  # "veined red on cream"
     others = [p for p in mentions.parts_in(first.end, colour.start) if p.label != first.label]
     if others or (talk.punctuated and (_SUBJECT_BREAK - {"that"}) & set(between)):
         return None

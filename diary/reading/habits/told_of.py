@@ -44,6 +44,8 @@ def _to_turning(talk: Talk, start: int) -> int:
     for i in range(start, stop):
         if talk.texts[i] in ("but", "though", "however"):
             return i
+        if i > start and talk.tokens[i - 1].mark == COMMA and talk.texts[i : i + 2] in _THIS_IS:
+            return i  # "whatever they say about orange, | this is red"
         if talk.texts[i : i + 2] in _MY_OWN_SAY and (i > start or talk.texts[i + 1] != "'d"):
             return i
         if talk.texts[i] in ("and", "so") and talk.texts[i + 1 : i + 2] in (
@@ -60,6 +62,7 @@ def _to_turning(talk: Talk, start: int) -> int:
 
 # "he says it's red, I say it's cerise"
 _MY_OWN_SAY = tuple(("i", verb) for verb in "say call 'd make reckon see".split())
+_THIS_IS = tuple((this, be) for this in ("this", "it", "she", "he") for be in ("is", "'s"))
 _TELLERS = frozenset({"it", "i", "he", "she", "they", "we", "there", "this", "that", "the", "its"})
 
 

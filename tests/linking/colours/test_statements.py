@@ -214,6 +214,10 @@ def test_a_coloured_marking_is_told_once() -> None:
         ("The blotch sits low on the top petals and it's plum.", {"blotch plum"}),
         ("It's edged, ever so thinly, in silver.", {"edge silver"}),
         ("The eye's there all right, small and crimson.", {"eye crimson"}),
+        ("A wine colour with a silver back.", {"bloom wine", "reverse silver"}),
+        ("The pink goes right to the edge.", {"bloom pink"}),
+        ("Whatever they say about orange, this is red.", {"bloom red"}),
+        ("You'd have to call it burgundy.", {"bloom burgundy"}),
     ],
 )
 def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
@@ -310,6 +314,10 @@ def test_the_part_spoken_of(said: str, expected: set[str]) -> None:
         ("They bred this for the white centre. It hasn't got one.", set()),
         ("I can picture it with a cherry edge.", set()),
         ("There's a wee green frog under it.", set()),
+        ("I'm chasing a true blue.", set()),
+        ("It'd look well beside something purple.", set()),
+        ("My glasses make everything look yellow.", set()),
+        ("A pink would sell better.", set()),
     ],
 )
 def test_colours_that_are_not_the_plants(said: str, expected: set[str]) -> None:

@@ -1,0 +1,55 @@
+"""A marking told with its colour: "a flash of maroon", "veining picked out in raspberry"."""
+
+from diary.linking.colours.attached import Attached
+from diary.linking.colours.places import petals_after
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.tokens import COMMA
+
+
+def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
+    """ "a flash of maroon", "an edge in cream", "veined in cerise", "edged with white"."""
+    texts = mentions.talk.texts
+    i = colour.start
+    if i and texts[i - 1] in ("a", "an", "the", "pure"):
+        i -= 1
+    if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
+        drawn = _before_aside(mentions, _drawn(mentions, i - 1))
+        for part in reversed(mentions.parts_in(i - 8, i - 1)):
+            marked = mentions.talk.tokens[part.end - 1].mark and part.end == i - 1
+            if part.end in (drawn, i - 1) and not marked:
+                if part.end == drawn < i - 1:
+                    pass
+                elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
+                    return None
+                return Attached(
+                    part=part.label,
+                    rule="a part told with its colour",
+                    score=0.93,
+                    start=part.start,
+                    end=colour.end,
+                    on=petals_after(mentions, colour.end),
+                )
+    return None
+
+
+def _before_aside(mentions: Mentions, at: int) -> int:
+    """ "it's edged, | ever so thinly, | in silver": back over what is put in between commas."""
+    talk = mentions.talk
+    if not at or talk.tokens[at - 1].mark != COMMA:
+        return at
+    for j in range(at - 2, max(0, at - 7), -1):
+        if talk.tokens[j].mark == COMMA and talk.texts[j].endswith("ed"):
+            return j + 1
+    return at
+
+
+def _drawn(mentions: Mentions, at: int) -> int:
+    """Back over how a marking is done: "the veining | picked out | in raspberry"."""
+    texts, i = mentions.talk.texts, at
+    while i and at - i < 3 and (texts[i - 1].endswith("ed") or texts[i - 1] in _DRAWN):
+        i -= 1
+    return i
+
+
+_DRAWN = frozenset("out drawn done laid on in over cut shot run through all just".split())
