@@ -165,13 +165,33 @@ _POTS = frozenset(
 _MAKES_END = frozenset("completes concludes ends finishes wraps brings rounds".split())
 
 
+_HAVE_IT = frozenset("you yous ye we".split())
+
+
+def _takes_leave(words: tuple[str, ...]) -> bool:
+    """ "That'll do for one day", "off to bed with me", "I'll love you and leave you"."""
+    return (
+        words[:4] in (("that", "'ll", "do", "for"), ("that", "will", "do", "for"))
+        or (words[:2] in (("off", "to"), ("away", "to"), ("home", "to")) and "me" in words[2:7])
+        or words[:2] in (("good", "night"), ("night", "night"), ("night", "all"))
+        or words[:4] in (("i", "'ll", "love", "you"), ("i", "will", "love", "you"))
+        or ("leave" in words[:3] and words[3:4] == ("you",) and "i" in words[:1])
+    )
+
+
 def wraps_up(talk: Talk, start: int, end: int) -> bool:
     """Whether the sentence says that the walk, or a stretch of it, is at its end."""
     texts = talk.texts
     i = start
     while i < end and texts[i] in _LEADS:
         i += 1
+    if i > start and texts[i - 1] == "there" and texts[i] in _HAVE_IT and i + 2 < end:
+        i += 2  # "so there you are, that's the whole of it"
+        while i < end and texts[i] in _LEADS:
+            i += 1
     words = texts[i : min(i + 10, end)]
+    if _takes_leave(words):
+        return True
     if words[:1] != ("that",) or len(words) < 2:
         return words[:1] in (("end",), ("entry",), ("total",)) and len(words) < 8
     if words[1] in _MAKES_END:
@@ -185,6 +205,8 @@ def wraps_up(talk: Talk, start: int, end: int) -> bool:
         return False
     if rest[0] == "all":
         return rest[1:2] == () or rest[1] in ("i", "for", "folks", "we", "of", "from", "there")
+    if rest[:2] == ("the", "whole") and rest[2:3] in (("of",), ("lot",), ("thing",), ()):
+        return True
     if rest[0] in _ALL or (
         rest[0] in ("the", "your", "my", "both") and rest[1:2] != () and rest[1] in _ALL
     ):

@@ -55,6 +55,8 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return True  # "nineteen beside it is purple"
     if on_record and _looks_told(mentions, ref, heads or _only_leads(mentions, lead, ref)):
         return True
+    if on_record and (_with_nought(mentions, ref, lead) or _listed(mentions, ref, lead)):
+        return True
     told = len("".join(ref.cut[0])) > 1 and lead.at_head and _only_leads(mentions, lead, ref)
     if told and shown_after(mentions, ref):
         return True  # "two-two-six next"
@@ -86,6 +88,26 @@ def _tallied(mentions: Mentions, ref: Ref) -> bool:
     before, after = talk.texts[max(0, ref.start - 2) : ref.start], talk.texts[ref.end : ref.end + 1]
     summed = before in (("that", "'s"), ("that", "is"), ("that", "makes"), ("which", "makes"))
     return summed and not talk.tokens[ref.end - 1].mark and bool(_TALLY & set(after))
+
+
+_BRINGS = frozenset("to 've have 's is got here".split())
+_THERE = frozenset("and then there here 's is now next comes so we 've have".split())
+
+
+def _with_nought(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "moving on to oh seven", "then you've oh nine": no amount is said with a nought."""
+    assert ref.cut is not None
+    digits, before = "".join(ref.cut[0]), mentions.talk.texts[max(0, ref.start - 1) : ref.start]
+    return digits.startswith("0") and len(digits) > 1 and before != () and before[0] in _BRINGS
+
+
+def _listed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
+    """ "Then there's nine.": a sentence of its own; not "there's nine of them"."""
+    talk = mentions.talk
+    start, stop = talk.sentence(ref.start)
+    words = talk.texts[start : ref.start]
+    whole = talk.punctuated and stop == ref.end and lead.any and "then" in words
+    return whole and {"'s", "is", "comes"} & set(words) != set() and set(words) <= _THERE
 
 
 _TELLS = frozenset("is 's has 'd was".split())

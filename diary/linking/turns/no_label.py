@@ -19,7 +19,8 @@ _LOSSES = frozenset(
     "smeared illegible unreadable pinched nicked stolen pulled walked scratched dissolved peeled "
     "crumbled perished rotted swallowed dropped shed cracked bleaching fading wiped whipped took "
     "taken off destroyed stripped buried useless knocked kicked yanked tore torn ripped "
-    "sliced moved gnawed nibbled munched scoffed robbed lifted prised".split()
+    "used adrift astray unstuck sliced moved gnawed "
+    "nibbled munched scoffed robbed lifted prised".split()
 )
 _THIEVES = frozenset(
     "slugs snails slug snail mouse mice dog puppy cat kitten badger blackbird blackbirds bird "

@@ -37,6 +37,7 @@ def skipped(mentions: Mentions, ref: Ref) -> bool:
         or (before in _WHEN and after in LOSSES)  # "after 23-18 went I had the room"
         or (before == "had" and after == "been")
         or after in _WRITTEN
+        or (after == "to" and second in ("thank", "blame"))  # "I've 23-18 to thank for that"
         or (after == "'s" and second in _BELONGINGS)
         or (_stands_near(before, last) and after in ("it", "this", "he", "she"))
         or (after in PEOPLE and _dealt_with(texts, ref.end + 1))

@@ -149,6 +149,8 @@ def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     )
     if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
         return False
+    if "back" in mentions.talk.texts[max(last.said, ref.start - 5) : ref.start]:
+        return False  # "no wait, go back, 23-04 has a cream throat"
     if _HANGS_ON & set(mentions.talk.texts[max(repairs[-1].end, ref.start - 2) : ref.start]):
         return False  # "hang on, I forgot to say of 23-04", "no relation to 23-05"
     if (

@@ -26,7 +26,16 @@ _NEW_ONE = frozenset(
 
 _SAME_BREATH = 12
 _SAID_OUTRIGHT = frozenset(
-    {"unlabelled", "unlabeled", "unnumbered", "anonymous", "nameless", "mystery"}
+    {
+        "unlabelled",
+        "unlabeled",
+        "unnumbered",
+        "anonymous",
+        "nameless",
+        "mystery",
+        "blank",
+        "ticketless",
+    }
 )
 
 
@@ -151,6 +160,7 @@ def unlabelled(
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or _opens_with(mentions, start, at) or _on_that_one(window)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
+    fresh = fresh or _headed_so(mentions, at, leads, walk)
     fresh = fresh or bool({"who", "what"} & set(before)) or shown is not None
     fresh = fresh or _addressed(mentions.talk.texts[max(start, at - 4) : min(stop, at + 9)])
     fresh = fresh or (mentions.talk.texts[at] in _ANY and before[-2:] not in _OF_IT)
@@ -197,6 +207,24 @@ def unlabelled(
         plant=new_unnamed(walk),
         score=0.88,
         rule="a plant said to have no number",
+    )
+
+
+def _headed_so(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> bool:
+    """ "24-03 is pink. No tag. White.": heads a note, a colour after it; not "No tag. Pity."."""
+    talk = mentions.talk
+    start, stop = talk.sentence(at)
+    whole = (
+        talk.punctuated
+        and start == at
+        and any(f.end == stop for f in mentions.cue("unlabelled", at, at + 1))
+    )
+    if not whole or not walk.turns or stop >= len(talk.texts):
+        return False
+    if leads.told_before(at) <= walk.turns[-1].said + 1:
+        return False
+    return any(
+        c.start <= stop + 1 for c in mentions.colours_in(stop, min(stop + 4, len(talk.texts)))
     )
 
 

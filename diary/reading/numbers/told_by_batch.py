@@ -80,6 +80,8 @@ def _of_same(talk: Talk, at: int) -> NumberHeard | None:
     j += of
     the = texts[j : j + 1] == ("the",)
     j += the
+    if texts[j : j + 2] in (("that", "same"), ("this", "same"), ("the", "same")):
+        j += 1  # "plant five of that same sowing"
     if texts[j : j + 1] != ("same",) and not (
         i > at and texts[j : j + 1] in (("that",), ("this",))
     ):
