@@ -15,7 +15,10 @@ _SOON = frozenset(
     "'ll will going shall be want today tonight tomorrow next afternoon evening spring summer "
     "goes gets wants needs ready".split()
 )
-_JUST_NOW = frozenset("'ve have today morning now just minute".split())
+_JUST_NOW = frozenset(
+    "'ve have today morning now just minute yesterday weekend monday tuesday wednesday thursday "
+    "friday saturday sunday".split()
+)
 _PUTTING = frozenset(
     "put cross putting try crossing use using dab dabbing trying pop popping have having".split()
 )

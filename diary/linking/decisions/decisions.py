@@ -24,7 +24,7 @@ _MAYBE = re.compile(
 )
 _SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
-_OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly"})
+_OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly", "nobody"})
 # "not going anywhere" keeps, "no room for it" discards; "taking no cuttings" is no decision.
 _BY_DENIAL = frozenset({"keep", "discard", "watch"})
 
@@ -92,8 +92,10 @@ _LEADS = frozenset(
 
 
 def _is_whole(mentions: Mentions, found: Found) -> bool:
-    """ "so that goes", "no, she stays"; not "so cerise it stays", "she goes back on the bench"."""
+    """ "so that goes", "no, she stays"; not "so cerise it stays", "it goes and goes"."""
     talk = mentions.talk
+    if talk.texts[found.end : found.end + 2] == ("and", talk.texts[found.end - 1]):
+        return False
     low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
     after = talk.texts[found.end : found.end + 1]
     padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}

@@ -48,6 +48,9 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
                 words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)
             ):
                 continue
+            put = texts[operand.start - 1] in mentions.vocabulary.classes["put"]
+            if put and words[-1] in _UPON and made_just_now(mentions, operand.start, cue.end):
+                continue  # "I put A's pollen on it Tuesday": a cross of this week
             if words in (("seed",), ("seeds",)) and texts[operand.start - 1] not in _SOURCE:
                 continue
             if texts[cue.end - 1] in mentions.vocabulary.classes["offspring"] and (

@@ -13,6 +13,7 @@ from tests.reading.said import values
         "Next spring it goes to Copper Lantern, with the brush.",
         "I've put Copper Lantern straight on it this morning.",
         "I've just dusted her with Copper Lantern.",
+        "I put Copper Lantern's pollen on it Tuesday.",
     ],
 )
 def test_to_breed(said: str) -> None:

@@ -36,6 +36,12 @@ from tests.reading.said import values
         # more of it
         ("Half a dozen cuttings wanted off that.", "propagate"),
         ("We bulk it up from February.", "propagate"),
+        ("I'll do half a dozen off it on Tuesday.", "propagate"),
+        ("This one's for slips.", "propagate"),
+        # nobody else's, a mind made up
+        ("Nobody's getting her off me.", "keep"),
+        ("They'd best not try, they'll have to prise it out of my hands.", "keep"),
+        ("I've made my mind up about a name: Pepper Gate.", "name"),
         # its pollen, its seed
         ("Its pollen's for Copper Lantern tomorrow.", "breed"),
         ("This one's going in the stud.", "breed"),
@@ -113,6 +119,9 @@ def test_decisions(said: str, decision: str) -> None:
         "Another year gone by.",
         "It isn't going anywhere near a show.",
         "It might get a name some day.",
+        "It goes and goes.",
+        "He waits till I start talking.",
+        "It's the pick of the bunch.",
     ],
 )
 def test_no_decision(said: str) -> None:
