@@ -42,6 +42,9 @@ from tests.reading.said import values
         ("Nobody's getting her off me.", "keep"),
         ("They'd best not try, they'll have to prise it out of my hands.", "keep"),
         ("I've made my mind up about a name: Pepper Gate.", "name"),
+        ("I'm doing five off her before the frost.", "propagate"),
+        ("We've made our minds up on a name, it's Gorse Lane.", "name"),
+        ("I'll decide come the back end.", "watch"),
         # its pollen, its seed
         ("Its pollen's for Copper Lantern tomorrow.", "breed"),
         ("This one's going in the stud.", "breed"),
