@@ -22,6 +22,8 @@ _MISSING_ZERO, _HOMOPHONE, _NO_PREFIX, NO_SUFFIX, _SHORT_YEAR = 0.06, 0.1, 0.05,
 def lay_out(
     run: list[Piece], shape: Shape, system: NumberSystem, start: int, end: int
 ) -> list[NumberHeard]:
+    if shape.letter_between:
+        run = _letter_first(run)
     prefix, body, penalty = "", run, 0.0
     letters = ""
     while body and body[0].kind == "letter":
@@ -30,7 +32,7 @@ def lay_out(
         prefix = letters.upper()
         if prefix not in shape.prefixes:
             # a letter not in use yet, but written together with its digits: "R3"
-            if (
+            if not shape.letter_between and (
                 not any(shape.prefixes)
                 or end - start > 1
                 or len(prefix) > 1
@@ -61,7 +63,8 @@ def lay_out(
     column = shape.year_column
     years = shape.leads if column == 0 else shape.lasts
     found = []
-    for groups, cost in _layouts(body, shape):
+    laid = [*_layouts(body, shape), *(_year_left_out(body, shape) if letters else ())]
+    for groups, cost in laid:
         if not int(groups[-1]):
             continue  # no plant is number nought
         written = shape.write(prefix, groups, suffix)
@@ -93,6 +96,22 @@ def lay_out(
             )
         )
     return found
+
+
+def _letter_first(run: list[Piece]) -> list[Piece]:
+    """ "24 B 7": the letters put before the digits, and a separator where they stood."""
+    letters = [p for p in run if p.kind == "letter"]
+    at = next((n for n, p in enumerate(run) if p.kind == "letter"), 0)
+    rest = [p for p in run[at:] if p.kind != "letter"]
+    return [*letters, *run[:at], Piece("sep", "-", letters[0].end), *rest] if at else run
+
+
+def _year_left_out(body: list[Piece], shape: Shape) -> Iterator[tuple[tuple[str, ...], float]]:
+    """ "B seven" of 24-B-7: every year in use, where only the letter and the place are said."""
+    digits = "".join(p.text for p in body if p.kind != "sep")
+    low, high = shape.widths[-1]
+    if shape.letter_between and (cost := _width_cost(digits, low, high, shape, 1)) is not None:
+        yield from (((lead, digits), cost) for lead in sorted(shape.leads, reverse=True))
 
 
 def suffixed_only(shape: Shape) -> bool:
@@ -154,7 +173,7 @@ def _width_cost(digits: str, low: int, high: int, shape: Shape, group: int) -> f
     if shape.padded[group]:
         if len(digits) == low:
             return 0.0
-        return _MISSING_ZERO if len(digits) == 1 and low == 2 else None
+        return _MISSING_ZERO if len(digits) < low else None
     if low == 4:
         return 0.0 if len(digits) == 4 else _SHORT_YEAR if len(digits) == 2 else None
     if digits.startswith("0"):

@@ -56,7 +56,9 @@ _TIES = {"twen": 20, "thir": 30, "for": 40, "four": 40, "fif": 50, "six": 60, "s
 _HOMOPHONES = {"for": "4", "fore": "4", "to": "2", "too": "2", "won": "1", "ate": "8"}
 
 
-_TOKEN = re.compile(r"^[a-z]{0,3}\d+(?:[-/.]\d+)*[a-rt-z]?$|^[a-z]{1,2}-\d+(?:[-/.]\d+)*[a-rt-z]?$")
+_TOKEN = re.compile(
+    r"^(?:[a-z]{1,3}[-/.]?)?\d+(?:[-/.]\d+)*(?:[-/.]?[a-rt-z])?$|^\d+[-/.]?[a-z]{1,2}[-/.]?\d+$"
+)
 
 
 _PIECE = re.compile(r"[a-z]+|\d+|[-/.]")

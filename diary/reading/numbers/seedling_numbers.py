@@ -97,9 +97,7 @@ def _number_at(
         pieces.pop()
     candidates: list[NumberHeard] = []
     for size in range(len(pieces), 0, -1):
-        if pieces[size - 1].kind == "sep" or (
-            size < len(pieces) and pieces[size].end == pieces[size - 1].end
-        ):
+        if pieces[size - 1].kind == "sep" or _inside_word(pieces, size):
             continue
         end = pieces[size - 1].end
         if _counted_or_measured(talk, at, end, vocabulary):
@@ -122,6 +120,11 @@ def _number_at(
             runner_up_score=other.score if other else None,
         )
     return _cut_short(talk, at, pieces, system, vocabulary)
+
+
+def _inside_word(pieces: list[Piece], size: int) -> bool:
+    """Whether the first pieces end inside a written word: the 24 of "24B07"."""
+    return size < len(pieces) and pieces[size].end == pieces[size - 1].end
 
 
 _DIGIT_LEFT = 0.25
@@ -155,7 +158,7 @@ def _cut_short(
         letters = [p.text for p in run if p.kind == "letter"]
         if any(p.kind == "sep" for p in run) or (letters and run[-1].kind != "letter"):
             continue
-        if talk.between(at, end - 1, (",",)):
+        if talk.between(at, end - 1, (",",)) or _inside_word(pieces, size):
             continue
         if len(letters) > 1 or (letters and not suffixed) or any(p.guess for p in run):
             continue

@@ -50,8 +50,7 @@ class NumberSystem:
         parsed = parse(seen)
         if parsed is None:
             return None
-        prefix, groups, _, suffix = parsed
-        joined = len(groups) == 1 and len(groups[0]) == 4 and not prefix
+        prefix, groups, joined = parsed.prefix, parsed.groups, parsed.joined
         if joined:
             groups = (groups[0][:2], groups[0][2:])
         said, letter = cut
@@ -64,7 +63,7 @@ class NumberSystem:
             groups = (*groups[:-2], cross, groups[-1])
         kept = groups[: len(groups) - len(said)] if said else groups
         for shape in self.shapes:
-            if shape.groups != len(groups) or shape.suffixed != bool(suffix):
+            if shape.groups != len(groups) or shape.suffixed != bool(parsed.suffix):
                 continue
             if shape.joined != joined or (prefix and prefix not in shape.prefixes):
                 continue

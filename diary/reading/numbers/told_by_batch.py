@@ -125,9 +125,9 @@ def _lettered(
         if letters not in shape.prefixes or shape.suffixed or shape.groups > 2:
             continue
         leads = {
-            parsed[1][0]
+            parsed.groups[0]
             for number in system.seedlings
-            if (parsed := parse(number)) and parsed[0] == letters and len(parsed[1]) == 2
+            if (parsed := parse(number)) and parsed.prefix == letters and len(parsed.groups) == 2
         }
         fronts = [(lead,) for lead in sorted(leads)] if shape.groups == 2 else [()]
         tried += [

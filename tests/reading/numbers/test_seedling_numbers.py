@@ -79,6 +79,17 @@ def test_every_way_of_saying_one_number(said: str) -> None:
         ("kay twelve", "K12", ("K12", "K7")),
         ("nine point one two", "9.12", ("9.12", "9.3")),
         ("nine dot twelve", "9.12", ("9.12", "9.3")),
+        ("kay two fourteen", "K-214", ("K-214", "K-31")),
+        ("K-214", "K-214", ("K-214", "K-31")),
+        ("K/214", "K/214", ("K/214", "K/31")),
+        ("two fourteen", "K-214", ("K-214", "K-31")),
+        ("S dot twelve", "S.12", ("S.12", "S.14")),
+        ("twenty-three oh four A", "23-04/A", ("23-04/A", "23-04/B")),
+        ("P L one two four", "PL-0124", ("PL-0124", "PL-0131")),
+        ("twenty-four B seven", "24-B-7", ("24-B-7", "24-C-11")),
+        ("24B07", "24B07", ("24B07", "24C11")),
+        ("twenty-four D oh three", "24D03", ("24B07", "24C11")),
+        ("C eleven", "24C11", ("24B07", "24C11")),
     ],
 )
 def test_formats(said: str, number: str, register: tuple[str, ...]) -> None:
