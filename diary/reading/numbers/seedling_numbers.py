@@ -21,6 +21,7 @@ from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
 _COMMA = 0.25
+_POINT = frozenset({"point", "dot"})
 
 
 def find_numbers(
@@ -76,6 +77,8 @@ def _number_at(
     if at > 0 and texts[at - 1] in ("£", "$"):
         return None
     if texts[at] in SEPARATORS and at + 1 < len(texts):
+        if texts[at] in _POINT and at and quantity(texts, at - 1) is not None:
+            return None  # "it's two point six"
         rest = (
             _number_at(talk, at + 1, system, vocabulary)
             if texts[at + 1] not in SEPARATORS

@@ -184,12 +184,28 @@ def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | Non
     numbered = talk.texts[batch.end] in _PLACES
     if not numbered and (batch.plain or not talk.tokens[batch.end - 1].mark):
         return None
-    serial = serial_at(talk.texts, batch.end + numbered)
-    if serial is None or (not numbered and not _stands_alone(talk, serial[1])):
-        return None
     if batch.plain and at and talk.texts[at - 1] in ("in", "since", "number", "plant"):
         return None
-    return _best(system, batch, serial[0], "", at, need_record=False, end=serial[1])
+    tried = [
+        heard
+        for digits, end in _serials(talk, batch.end + numbered)
+        if numbered or _stands_alone(talk, end)
+        if (heard := _best(system, batch, digits, "", at, need_record=False, end=end))
+    ]
+    return next((n for n in tried if n.on_record), tried[0] if tried else None)
+
+
+def _serials(talk: Talk, at: int) -> list[tuple[str, int]]:
+    """The place at the token, longest first: "plant twelve, one of the last" is no 121."""
+    stop = next((i + 1 for i in range(at, len(talk.texts)) if talk.tokens[i].mark), None)
+    found: list[tuple[str, int]] = []
+    while serial := serial_at(talk.texts[at:stop], 0):
+        digits, stop = serial[0], at + serial[1]
+        found.append((digits, stop))
+        stop -= 1
+        if stop <= at:
+            break
+    return found
 
 
 def _stands_alone(talk: Talk, end: int) -> bool:

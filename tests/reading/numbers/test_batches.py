@@ -120,6 +120,8 @@ def test_a_number_that_reads_as_a_year(said: str, numbers: list[str]) -> None:
         ("es 308", "S308", ("S308", "S117")),
         ("one-one-nine of the R twenty-twos", "R22/119", ("R22/119", "R23/104")),
         ("cross seven of twenty-five, plant two", "25/7/2", ("25/7/2", "24/6/3")),
+        ("twenty-eight, plant twelve, one of the last", "28-12", ("28-12", "28-30")),
+        ("twenty-eight plant twelve one of the last", "28-12", ("28-12", "28-30")),
         ("one of the R twenty-twos", None, ("R22/119", "R23/104")),
         ("a hundred and ten for the head", None, ("S104", "S110")),
         ("eleven a penny", None, ("11A", "14D")),

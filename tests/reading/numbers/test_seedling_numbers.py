@@ -144,6 +144,11 @@ def test_a_number_cut_short_is_completed_from_the_plant_before(
     assert system.complete(found.cut, after) == number
 
 
+def test_a_decimal_is_no_last_part_of_a_number() -> None:
+    system = number_system(on_record(("2027/3", "2027/13"), ()))
+    assert find_numbers(talk("it is two point six ."), system, load_vocabulary()) == ()
+
+
 @pytest.mark.parametrize(
     ("said", "number"),
     [
