@@ -100,6 +100,8 @@ class Vocabulary:
     decisions_last: PhraseBook
     decisions_done: PhraseBook
     decisions_deeds: PhraseBook
+    decisions_refused: PhraseBook  # what, refused, decides
+    decisions_judged: PhraseBook  # what, for another time, watches
     decisions_bare: PhraseBook
     decisions_never: PhraseBook
     decision_things: PhraseBook  # what is binned and kept and is no plant
@@ -221,6 +223,12 @@ def _load(folder: Path | None) -> Vocabulary:
         ),
         decisions_deeds=_book(
             {name: _any_it(entry.get("deed", ()), it) for name, entry in decisions.items()}
+        ),
+        decisions_refused=_book(
+            {name: _any_it(entry.get("refused", ()), it) for name, entry in decisions.items()}
+        ),
+        decisions_judged=_book(
+            {name: _any_it(entry.get("judged", ()), it) for name, entry in decisions.items()}
         ),
         decisions_bare=_book({name: entry.get("bare", ()) for name, entry in decisions.items()}),
         decisions_never=_book(

@@ -45,6 +45,7 @@ def crosses_to_make(mentions: Mentions, taken: set[int]) -> list[Statement]:
             continue
         for start, end in (
             *_goes_to(mentions, ref),
+            *_put_to(mentions, ref),
             *_put_on(mentions, ref),
             *_goes_on(mentions, ref),
             *_with(mentions, ref),
@@ -103,6 +104,24 @@ def _goes_to(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
         _soon_said(texts[low : ref.end + _ON]) or brushed
     ):
         yield verb - 1, ref.end
+
+
+def _put_to(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
+    """ "I'm going to put that across A", "I'll try its pollen on A"; not "I put it on A"."""
+    texts = mentions.talk.texts
+    i = ref.start
+    while i and texts[i - 1] in _OVER | {"across"}:
+        i -= 1
+    if not (_UPON | {"across"}) & set(texts[i : ref.start]):
+        return
+    verb = i - 1
+    while verb and verb > i - _AROUND and texts[verb] in _ITSELF | _A_DAB_OF | _ITS_OWN:
+        verb -= 1
+    if texts[verb] in _PUTTING and i - verb > 1 and _soon(mentions, verb, ref.end):
+        yield verb, ref.end
+
+
+_ITS_OWN = frozenset({"its", "his", "her", "one", "plant", "fella"})
 
 
 def _soon_said(words: tuple[str, ...]) -> bool:

@@ -29,6 +29,7 @@ def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
         or noun_before(mentions, found)
         or (found.label in _OF_THINGS_TOO and thing_lately(mentions, found))
         or tally(mentions, found)
+        or (found.label == "discard" and moved(mentions, found))
     )
 
 
@@ -162,6 +163,32 @@ def tally(mentions: Mentions, found: Found) -> bool:
         for i in range(low, found.start)
         if talk.clause(i)[0] == i
     )
+
+
+def moved(mentions: Mentions, found: Found) -> bool:
+    """ "dig it up and give it a proper pot"; not "dig it up and bin it".
+
+    What is lifted to be potted, divided or planted is not thrown out.
+    """
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    said = talk.texts[found.start : found.end]
+    if said[0] not in _LIFTING or _WASTED & set(said[1:]):
+        return False
+    high = min(talk.sentence(found.end - 1)[1], found.end + _THEN_REACH)
+    if talk.texts[high : high + 1] == ("and",):
+        high += _THEN_REACH
+    after = vocabulary.decisions.find(talk.texts, found.end, high)
+    planted = _PLANTING & set(talk.texts[found.end : high])
+    return bool(planted) or any(f.label in ("repot", "propagate") for f in after)
+
+
+_LIFTING = frozenset(
+    "dig digging lift lifting tip tipping knock knocking turn turning pull pulling fork forking "
+    "take taking get getting root rooting grub grubbing howk howking have having".split()
+)
+_WASTED = frozenset({"heap", "bin", "compost", "skip", "tip", "away"})
+_PLANTING = frozenset({"plant", "replant", "replanting", "planting", "line"})
+_THEN_REACH = 6
 
 
 def _is_kin(mentions: Mentions, at: int) -> bool:

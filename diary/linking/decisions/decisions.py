@@ -10,8 +10,10 @@ from diary.linking.decisions.answered import Answer, answer
 from diary.linking.decisions.crosses_to_make import crosses_to_make
 from diary.linking.decisions.decided_of import is_of_the_plant
 from diary.linking.decisions.intended import find_intended
+from diary.linking.decisions.judged_later import find_judged_later
 from diary.linking.decisions.overturned import denied_by, overturned, put_off
 from diary.linking.decisions.padding import padded
+from diary.linking.decisions.refused import find_refused
 from diary.linking.decisions.undecided import confirmed, does_not_hold, under_condition
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
@@ -81,7 +83,9 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     kept += crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
     kept += _once_more(mentions)
+    kept += find_refused(mentions, kept)
     kept += find_intended(mentions, kept)
+    kept += find_judged_later(mentions, kept)
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
@@ -100,9 +104,21 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
     after = talk.texts[found.end : found.end + 1]
     padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
     ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
-    named = mentions.colours_in(found.start - 1, found.start)
+    named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
     led = all(i in padding or talk.texts[i] in _LEADS for i in range(low, found.start))
     return bool(ends) and not named and led
+
+
+def _off_to_a_show(mentions: Mentions, found: Found) -> bool:
+    """ "it'd not disgrace me in the three pot class | so it's going": where to was just told."""
+    if found.label != "discard" or "going" not in mentions.talk.texts[found.start : found.end]:
+        return False
+    low = max(0, found.start - _JUST_TOLD)
+    told = mentions.vocabulary.decisions.find(mentions.talk.texts, low, found.start)
+    return any(f.label == "show" for f in told)
+
+
+_JUST_TOLD = 12
 
 
 def _only_wished(mentions: Mentions, found: Found) -> bool:
@@ -132,16 +148,19 @@ def _long_ago(mentions: Mentions, found: Found) -> bool:
 
 
 def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
-    """ "bye bye | that's one fifty": the last word is already the next statement's."""
+    """ "bye bye | that's one fifty", "a pot, that would pay": the last word is already the
+    next statement's."""
     tokens = mentions.talk.tokens
-    return (
-        found.end < len(tokens)
-        and tokens[found.end - 1].word == tokens[found.end].word
-        and tokens[found.end].text in _CONTRACTED
+    if found.end >= len(tokens) or tokens[found.end].text not in _CONTRACTED:
+        return False
+    return tokens[found.end - 1].word == tokens[found.end].word or (
+        found.end - found.start > 1 and bool(tokens[found.end - 2].mark)
     )
 
 
-_CONTRACTED = frozenset({"'s", "'ll", "'d", "'ve", "'re", "'m", "not", "is", "will"})
+_CONTRACTED = frozenset(
+    "'s 'll 'd 've 're 'm not is was will would can could should has had must".split()
+)
 _TAILS = frozenset(
     "och oh next okay ok anyway then sorry and but so i no love mate now that too today "
     "tonight".split()

@@ -37,7 +37,7 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
         low, high = _reach(mentions, deed)
         if any(i in taken for i in range(low, high)):
             continue
-        if not _intended(mentions, deed, low, high) or _told_as_past(mentions, low, high):
+        if not _intended(mentions, deed, low, high) or _told_as_past(mentions, deed, low, high):
             continue
         if mentions.scopes.habits(deed.start, deed.end) & _UNMEANT:
             continue
@@ -77,9 +77,11 @@ def _intended(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
     )
 
 
-def _told_as_past(mentions: Mentions, low: int, high: int) -> bool:
+def _told_as_past(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
+    """ "I took six cuttings"; not "I must get this one struck"."""
     texts = mentions.talk.texts
-    return any(texts[i] in _PAST and texts[i - 1 : i] != ("be",) for i in range(low, high))
+    around = (*range(low, deed.start), *range(deed.end, high))
+    return any(texts[i] in _PAST and texts[i - 1 : i] != ("be",) for i in around)
 
 
 def _longest(found: Iterable[Found]) -> list[Found]:

@@ -13,6 +13,7 @@ from diary.reading.phrases import Found
 _OTHER_WAY = {"discard": "keep", "keep": "discard"}
 _CUE_REACH, _LATER_REACH, _DENIAL_REACH, _DOUBT_REACH = 7, 6, 8, 8
 _THINKS = frozenset({"think", "believe", "reckon", "suppose", "see", "fancy", "imagine", "intend"})
+_KNOWS = (("know", "that"), ("know", "it"), ("sure", "that"), ("sure", "it"), ("sure", "i"))
 _WHO = frozenset("i we it she he this that they me us myself it's to i'd".split())
 _AM_I = frozenset("am i 'm we are 're would 'd going to be will 'll shall me ever".split())
 _TURNED = frozenset({"but", "so", "because", "and"})
@@ -68,7 +69,8 @@ def _doubted(mentions: Mentions, found: Found) -> int | None:
     for i in range(found.start - 2, low - 1, -1):
         if texts[i] in _TURNED:
             return None
-        if texts[i] in _THINKS and texts[i - 1 : i] == ("not",) and texts[i + 1] in _WHO:
+        thinks = texts[i] in _THINKS or texts[i : i + 2] in _KNOWS
+        if thinks and texts[i - 1 : i] == ("not",) and texts[i + 1] in _WHO:
             return i - 1
     return None
 

@@ -177,10 +177,15 @@ def long_done(mentions: Mentions, found: Found) -> bool:
 
 
 def somebody_elses(mentions: Mentions, found: Found) -> bool:
-    """ "my wife would bin it", "they'd have it named"; not "she says bin it, so I'll bin it"."""
+    """ "my wife would bin it", "you'd throw it out"; not "she says bin it, so I'll bin it"."""
     talk = mentions.talk
     low = talk.clause(found.start)[0]
+    if found.label == "discard" and talk.texts[max(low, found.start - 2) : found.start] in _YOUD:
+        return True
     return any(
         cue.end <= found.start and not _TURNS & set(talk.texts[cue.end : found.start])
         for cue in mentions.cue("somebody_else", max(low, found.start - 9), found.start)
     )
+
+
+_YOUD = (("you", "'d"), ("you", "would"), ("they", "'d"), ("they", "would"))

@@ -39,6 +39,8 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
             if _noun_before(talk, vocabulary, cue):
                 continue  # "leaves are that dark green"
+            if _no_head(talk, cue):
+                continue
             if (
                 stop - cue.end < 2
                 or before in _SPEAKERS
@@ -63,6 +65,19 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
+
+
+def _no_head(talk: Talk, cue: Found) -> bool:
+    """ "he can have this winter", "could go either way could that": a verb after another, a tag."""
+    head = talk.texts[cue.start]
+    if head in _ASKING:
+        return False
+    said = talk.texts[max(talk.sentence(cue.start)[0], cue.start - _TAG_WITHIN) : cue.start]
+    return head in said or (bool(said) and said[-1] in _MODALS)
+
+
+_MODALS = frozenset("can could will 'll would 'd may might must should shall to".split())
+_TAG_WITHIN = 8
 
 
 def _noun_before(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:

@@ -14,6 +14,7 @@ from tests.reading.said import values
         "I've put Copper Lantern straight on it this morning.",
         "I've just dusted her with Copper Lantern.",
         "I put Copper Lantern's pollen on it Tuesday.",
+        "I'm going to put that across Copper Lantern and see what falls out.",
     ],
 )
 def test_to_breed(said: str) -> None:

@@ -14,6 +14,9 @@ from tests.reading.said import values
         ("That can join its sisters on the rubbish pile.", "discard"),
         ("It's been in that pot too long, so it wants potting on.", "repot"),
         ("One for the show bench.", "show"),
+        ("Dig it up and give it a proper pot.", "repot"),
+        ("tip it out and pot it up again that's what it wants", "repot"),
+        ("Dig it up and bin it.", "discard"),
     ],
 )
 def test_of_the_plant(said: str, decision: str) -> None:

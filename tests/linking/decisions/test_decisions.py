@@ -125,6 +125,7 @@ def test_decisions(said: str, decision: str) -> None:
         "It goes and goes.",
         "He waits till I start talking.",
         "It's the pick of the bunch.",
+        "Three pound eighty a pot, that would pay for the compost.",
     ],
 )
 def test_no_decision(said: str) -> None:

@@ -8,6 +8,9 @@ from tests.reading.said import values
 @pytest.mark.parametrize(
     ("said", "decision"),
     [
+        ("must get this one struck", "propagate"),
+        ("that wants a few sticking in before it goes woody", "propagate"),
+        ("i mean to work with that one all next summer", "breed"),
         ("Some cuttings I will take after the rains.", "propagate"),
         ("Cuttings to be taken at the earliest.", "propagate"),
         ("This one I will be retaining only.", "keep"),

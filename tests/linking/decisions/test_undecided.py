@@ -41,6 +41,8 @@ def test_it_holds(said: str, decision: str) -> None:
         "I can't see it making the show bench.",
         "My wife would bin it.",
         "They'd bin it.",
+        "You'd throw that out, wouldn't you?",
+        "I don't know that it's worth a bigger pot.",
         "I'd keep it if it had any colour.",
         "If it does nothing by June it's for the heap.",
         "Breeding from it would be madness.",
