@@ -10,6 +10,7 @@ from dataclasses import replace
 from diary.linking.colours.after import hemmed, in_phrase_after
 from diary.linking.colours.attached import Attached
 from diary.linking.colours.drawn import marking_of
+from diary.linking.colours.evidence import said_of_flower
 from diary.linking.colours.leaves import of_variegated_leaf
 from diary.linking.colours.lists import twin_of
 from diary.linking.colours.markings import markings
@@ -44,6 +45,7 @@ _POINTING = frozenset({"one", "ones"})
 
 
 DEFAULT_RULE = "a colour with no part: the flower"
+PROPOSED_RULE = "a colour that nothing says is the flower's"
 
 
 def find_colour_statements(mentions: Mentions) -> tuple[Statement, ...]:
@@ -90,7 +92,7 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
                 or _topic(mentions, colour)
                 or _they(mentions, colour)
                 or sequel_of(mentions, colour, told)
-                or attached
+                or _if_said_of_flower(mentions, colour, attached)
             )
         if attached.part in ("upper petals", "lower petals") and attached.start == colour.start:
             attached = _they(mentions, colour) or attached  # "the veins, they're red on the lowers"
@@ -102,6 +104,13 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
         if twin is not None:
             told.append((colour, twin))
     return told
+
+
+def _if_said_of_flower(mentions: Mentions, colour: ColourHeard, attached: Attached) -> Attached:
+    """The flower's, or only proposed where nothing says that it is."""
+    if said_of_flower(mentions, colour):
+        return attached
+    return replace(attached, rule=PROPOSED_RULE, score=0.5)
 
 
 def _by_pronoun(mentions: Mentions, colour: ColourHeard) -> Attached | None:

@@ -12,7 +12,7 @@ _OWNING = frozenset(
     "the my our his her your their 's some those these that this all both only any every".split()
 )
 _COPULAS = frozenset("is 's are was were has have turned goes went looks looked gone came".split())
-_SAID_OF_FLOWERS = frozenset(
+SAID_OF_FLOWERS = frozenset(
     "whole rest result overall first second third last best general main other others lot pair "
     "open opening new old young outer inner remainder chief over under predominant inside outside "
     "word verdict answer impression trick catch surprise difference point trouble problem reason "
@@ -48,7 +48,7 @@ def _is_foreign(mentions: Mentions, start: int, verb: int) -> bool:
     if not noun.isalpha() or mentions.masked[verb - 1] or talk.tokens[verb - 1].mark:
         return False
     vocabulary = mentions.vocabulary
-    said = vocabulary.said_of_colours | _SAID_OF_FLOWERS | vocabulary.classes["plant_noun"]
+    said = vocabulary.said_of_colours | SAID_OF_FLOWERS | vocabulary.classes["plant_noun"]
     if noun in said or noun.endswith(("ly", "ing", "ed", "ish")):
         return False
     if vocabulary.modifiers.at(talk.texts, verb - 1) or vocabulary.colours.at(talk.texts, verb - 1):

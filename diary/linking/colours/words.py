@@ -54,7 +54,7 @@ def _past(talk: Talk, at: int, words: frozenset[str]) -> int:
 
 def _amount_start(talk: Talk, at: int) -> int:
     """Where "a thread of", "a little touch of" before token `at` begins; else `at`."""
-    if at < 3 or talk.texts[at - 1] != "of":
+    if at < 3 or talk.texts[at - 1] != "of" or talk.texts[at - 2] in ("sort", "kind"):
         return at
     for i in range(at - 3, max(-1, at - 6), -1):
         if talk.tokens[i].mark or talk.tokens[i + 1].mark:

@@ -1,0 +1,204 @@
+"""Whether anything says that a colour without a part is the flower's.
+
+"Salmon, with a white eye." "She's come a right muddy pink." "I'd call it plum." are said of the
+flower; "wash the brown off my hands" and "that purple is nothing to do with me" of no flower. A
+colour is taken for the flower's where it begins a statement as a fragment, follows a copula whose
+subject can be the flower, is what the flower is called, or goes on from a colour before it.
+"""
+
+from diary.linking.colours.subjects import SAID_OF_FLOWERS
+from diary.linking.colours.words import FRAGMENT_LEADS, fragment_start
+from diary.reading.colours import ColourHeard
+from diary.reading.mentions import Mentions
+from diary.reading.tokens import COMMA, STOP, Talk
+
+_ARTICLES = frozenset("a an this that such some your what".split())
+_ANY_ADJECTIVES = 3  # "a dark velvety purple", "this mad pink"
+_LEADS = FRAGMENT_LEADS | frozenset(
+    "same old such some plain overall mainly mostly basically simply truly actually again still "
+    "slightly somewhat definitely absolutely properly unmistakably plainly clearly honest ordinary "
+    "this one another full completely entirely totally best finest truest better finer what "
+    "something half".split()
+)
+_OPENERS = _LEADS | frozenset(
+    "i mean say said well like yes no look so now then here there inside outside or neither either "
+    "both right oh um uh er her his its being my yon put yet".split()
+)
+_BINDING = frozenset(
+    "of in on at to from for with by into onto under over behind beside near off against beneath "
+    "between through without about as than like my your his our their her its the that those "
+    "these every each any".split()
+)
+_COPULAS = frozenset(
+    "is 's are 're was were be been being came come comes coming turned turns turn gone went goes "
+    "go going looks look looked seems seemed opened opens open opening stays stayed fades faded "
+    "fading ended ends turning became becomes dries aged ages bleaches bleached has had have 've "
+    "'m am got gets get deepens deepened settles settled reads flowers "
+    "bloomed blooms flowered remains".split()
+)
+_WITH_COPULAS = frozenset(
+    "up out off in down to into as on not now just all still always really only definitely "
+    "more less nearer closer very quite almost nearly practically properly actually simply plainly "
+    "mostly largely mainly both either never ever back probably perhaps maybe certainly clearly "
+    "somewhere between the a an bit little rather pretty too so well um uh er honestly what we you "
+    "i 'd would call say one that your this even lovely old like really".split()
+)
+_CAN_BE_THE_FLOWER = SAID_OF_FLOWERS | frozenset(
+    "these colour color truss head heads shade body face tube skirt effect tone hue picture lad "
+    "lass fella child baby ground today everything".split()
+)
+
+
+def said_of_flower(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Salmon.", "it's a salmon", "put salmon"; not "wash the brown off my hands"."""
+    start = _phrase_start(mentions, colour)
+    return any(
+        habit(mentions, colour, start) for habit in (_fragment, _told, _called, _joined, _in_it)
+    )
+
+
+def _phrase_start(mentions: Mentions, colour: ColourHeard) -> int:
+    """Where the phrase of the colour begins: back over "a sort of", "a dark velvety"."""
+    talk = mentions.talk
+    low = talk.clause(colour.start)[0]
+    start = _past_leads(talk, colour.start, low)
+    for i in range(start - 1, max(low - 1, start - 2 - _ANY_ADJECTIVES), -1):
+        if talk.tokens[i].mark and i < start - 1 and talk.tokens[i].mark != COMMA:
+            break
+        if talk.texts[i] in _ARTICLES:
+            return _past_leads(talk, i, low)
+        if talk.texts[i] in _BINDING | _COPULAS or mentions.parts_in(i, i + 1):
+            break
+    return start
+
+
+def _past_leads(talk: Talk, at: int, low: int) -> int:
+    start = max(low, min(at, fragment_start(talk, at)))
+    while start > low and not talk.tokens[start - 1].mark:
+        same = talk.texts[start - 1] in ("the", "that") and talk.texts[start] == "same"
+        if not same and talk.texts[start - 1] not in _LEADS:
+            break
+        start -= 1
+    over = talk.texts[start - 1 : start + 1] == ("at", "all")  # "no tag at all | peach"
+    return start + over
+
+
+def _fragment(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "Salmon, with a white eye", "eight inches high | pale pink with a white eye"."""
+    talk = mentions.talk
+    if _pointed_at(mentions, colour):
+        return False
+    low = talk.clause(colour.start)[0]
+    if set(talk.texts[low:start]) <= _OPENERS or talk.tokens[start - 1].mark:
+        return True
+    if talk.punctuated:
+        return False
+    handled = mentions.vocabulary.classes["handled"] if start < colour.start else frozenset()
+    return talk.texts[start - 1] not in _BINDING | handled or talk.texts[start - 2 : start] in _DONE
+
+
+def _pointed_at(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "that purple is nothing to do with me", "the brown wants washing off"."""
+    talk, i = mentions.talk, colour.start
+    if talk.texts[i - 1 : i] not in (("the",), ("that",), ("those",)) or i == 0:
+        return False
+    after = talk.texts[colour.end : colour.end + 1]
+    if talk.texts[i - 1] == "the" and after in (("is",), ("'s",)):
+        return False  # "the pink's a bit muddy"
+    return not talk.tokens[colour.end - 1].mark and after in _VERBS_AFTER
+
+
+_DONE = (("at", "all"), ("of", "it"), ("on", "it"), ("for", "it"), ("with", "it"), ("like", "that"))
+_VERBS_AFTER = tuple((w,) for w in "is 's was wants has comes came off belongs".split())
+
+
+def _told(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "she's a right muddy pink", "the flower turned peach"; not "the mother is scarlet"."""
+    talk = mentions.talk
+    low = talk.clause(colour.start)[0]
+    verb = start
+    while verb > low and talk.texts[verb - 1] in _WITH_COPULAS and not talk.tokens[verb - 1].mark:
+        verb -= 1
+    if verb == low or talk.texts[verb - 1] not in _COPULAS:
+        return False
+    if "the" in talk.texts[verb:start] and talk.texts[verb - 1] in _HAVING:
+        return False  # "I've still got the pink from last year"
+    if talk.texts[start : start + 1] == ("the",) and talk.texts[start - 1] in ("between", *_HAVING):
+        return False  # "it's between the red and the tap"
+    while verb > low and talk.texts[verb - 1] in _COPULAS | _WITH_COPULAS - _CAN_BE_THE_FLOWER:
+        verb -= 1
+    return _flower_ends(mentions, low, verb)
+
+
+_HAVING = frozenset("has have 've had got get gets".split())
+
+
+def _flower_ends(mentions: Mentions, low: int, end: int) -> bool:
+    """Whether the subject that ends before token `end` can be the flower."""
+    talk = mentions.talk
+    if end <= low:
+        begin = talk.sentence(low)[0]
+        classes = mentions.vocabulary.classes
+        kin = classes["mother"] | classes["father"] | classes["person"]
+        return not kin & set(talk.texts[begin : max(begin, low)][:3])
+    last = end - 1
+    of_a_thing = talk.texts[end - 3 : end - 2] and talk.texts[end - 3] in mentions.vocabulary.things
+    if end - 2 > low and talk.texts[end - 2] in ("on", "of", "in", "to") and of_a_thing:
+        return False  # "the label on it is yellow"
+    word = talk.texts[last]
+    if mentions.masked[last] or word in _CAN_BE_THE_FLOWER:
+        return True
+    if word in mentions.vocabulary.classes["plant_noun"]:
+        return True
+    return any(p.end == last + 1 for p in mentions.parts_in(last - 4, last + 1))
+
+
+def _called(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "I'd call it plum", "put it down as red", "we'll say coral"."""
+    low = max(mentions.talk.clause(colour.start)[0], start - 9)
+    named = mentions.vocabulary.colour_habits["naming"].find(mentions.talk.texts, low, colour.start)
+    return any(start <= n.end <= colour.start for n in named)
+
+
+def _joined(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "violet and | white", "white with just | a hint of lilac", "pink going | to salmon"."""
+    talk = mentions.talk
+    before = mentions.colours_in(start - 7, start)
+    if not before or talk.between(before[-1].end - 1, start, (STOP,)):
+        return False
+    between = talk.texts[before[-1].end : start]
+    parts = mentions.parts_in(before[-1].end, start)
+    if parts:
+        between = (*between[: parts[0].start - before[-1].end], *talk.texts[parts[-1].end : start])
+    if set(between) <= _JOINING | _LEADS:
+        return True
+    return "and" in (*between[-1:], talk.texts[start]) and said_of_flower(mentions, before[-1])
+
+
+_JOINING = frozenset(
+    "and or with to into on over against but then going shading fading turning through not maybe "
+    "towards more than in it like".split()
+)
+
+
+def _in_it(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "there's a bit of green in it", "a double in a warm peach"."""
+    talk, after = mentions.talk, colour.end
+    if talk.texts[after : after + 2] in _IN_IT:
+        return True
+    if talk.texts[start] == "of":
+        start += 1
+    if talk.texts[start - 1 : start] not in (("in",), ("of",)):
+        return False
+    if any(p.end == start - 1 for p in mentions.parts_in(start - 5, start)):
+        return True  # "petals of a thick creamy white"
+    low = talk.clause(colour.start)[0]
+    begun = start - 1 == low or talk.texts[start - 2] in _IN_A_COLOUR
+    return begun and talk.texts[start] != "the"
+
+
+_IN_IT = tuple((w, it) for w in ("in", "about", "through") for it in ("it", "her", "him"))
+_IN_IT = (*_IN_IT, ("in", "there"), ("in", "that"))
+_IN_A_COLOUR = frozenset(
+    "double single flower flowers bloom blooms covered smothered dressed done one ones".split()
+)
