@@ -64,9 +64,7 @@ def _weighed(mentions: Mentions, s: Statement, hedges: list[tuple[int, int]]) ->
         habits = scopes.habits(s.start, max(s.end, s.start + 1))
         if habits & _UNSAID:
             return None
-        if (Habit.HISTORY in habits and s.value not in _PAST_TOO and s.trait != "health") or (
-            Habit.HISTORY in habits and s.trait == "health"
-        ):
+        if Habit.HISTORY in habits and (s.value not in _PAST_TOO or _of_another_year(mentions, s)):
             return None
         if _denied(mentions, s):
             s = replace(s, negated=True)
@@ -78,6 +76,18 @@ def _weighed(mentions: Mentions, s: Statement, hedges: list[tuple[int, int]]) ->
         for a, b in hedges
     )
     return replace(s, hedged=s.hedged or hedged)
+
+
+def _of_another_year(mentions: Mentions, s: Statement) -> bool:
+    """ "it was early last year"; not "out since last summer", "its first flower last week"."""
+    texts = mentions.talk.texts
+    return s.value != "first_flower" and any(
+        scope.habit is Habit.HISTORY
+        and not s.start <= scope.cue < s.end
+        and bool({"year", "season", "used"} & set(texts[scope.cue : scope.cue + 3]))
+        for at in range(s.start, s.end)
+        for scope in mentions.scopes.by_token[at]
+    )
 
 
 def _denied(mentions: Mentions, s: Statement) -> bool:

@@ -61,6 +61,7 @@ def told_of_others(
         begin = begin if begin is not None else _relative(mentions, ref)
         if begin is not None:
             found |= set(range(begin, _until_back(mentions, begin, end)))
+    found |= _all_but_this(mentions, start, end)
     for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
         clause = talk.clause(cue.start)[0]
         clause = max([clause, *(r.end for r in mentions.refs_in(clause, cue.start))])
@@ -76,6 +77,27 @@ def told_of_others(
         ):
             found |= set(range(cue.start, _until_back(mentions, cue.start, end)))
     return found
+
+
+def _all_but_this(mentions: Mentions, start: int, end: int) -> set[int]:
+    """ "they've all got mildew bar this one": told of every plant but the one in hand."""
+    talk = mentions.talk
+    found: set[int] = set()
+    for at in range(start + 2, end):
+        i = at - 1
+        while i > start and at - i < 3 and talk.texts[i] in ("for", "from", "just", "only"):
+            i -= 1
+        if talk.texts[at] not in ("this", "it", "her", "him") or talk.texts[i] not in _BUT:
+            continue
+        low = max(start, talk.sentence(i)[0], i - _ALL_WITHIN)
+        if _EVERYTHING & set(talk.texts[low:i]):
+            found |= set(range(low, i))
+    return found
+
+
+_BUT = frozenset({"bar", "barring", "except", "excepting", "apart"})
+_EVERYTHING = frozenset("all every everything everybody everyone others rest most them".split())
+_ALL_WITHIN = 12
 
 
 def _consumed(parents: tuple[Statement, ...]) -> set[int]:

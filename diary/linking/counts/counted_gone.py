@@ -10,6 +10,7 @@ from diary.reading.numerals import Quantity
 from diary.reading.phrases import Found
 
 _BEFORE, _AFTER = 5, 5
+_PLANT = (("it",), ("him",), ("her",), ("this",), ("that",), ("them",))
 _PAST = frozenset(
     "want wants ask asks like likes for expect expects need needs say says open good only just "
     "about all to see have the of them at least a around some".split()
@@ -32,6 +33,10 @@ def is_gone(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
         then[:1] in (("in",), ("at",), ("last",), ("by",)) and SEASONS & set(then[1:])
     ):
         return True  # "it had eleven heads in June"
+    if {"had", "'d"} & set(talk.texts[max(low, amount.start - 4) : amount.start]) and (
+        then[:1] in (("off",), ("from",)) and then[1:2] in _PLANT
+    ):
+        return True  # "I've had three trusses off it"; not "I've had five cuttings off it"
     return any(
         set(talk.texts[f.end : amount.start]) <= _PAST
         for f in vocabulary.count_gone_before.find(talk.texts, low, amount.start)

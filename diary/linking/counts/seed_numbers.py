@@ -15,7 +15,10 @@ OF_THEM = frozenset(
     "have has had 've 'd did only ever just all actually so far 's are is was were them_all in "
     "total babies good fat and what".split()
 )
-_ABOUT = frozenset("about only just the a some around nearly at say maybe all of it them".split())
+_ABOUT = frozenset(
+    "about only just the a some around nearly at say maybe all of it them that this one cross "
+    "heaps loads lots plenty er um i think reckon must have been good full".split()
+)
 
 
 _YOUNG = tuple(

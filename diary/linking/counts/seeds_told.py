@@ -217,11 +217,33 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
 
 
 def _in_general(mentions: Mentions, amount: Quantity) -> bool:
-    """ "I never had more than two seeds off its mother"; not "never touched it, nine seeds"."""
+    """ "I never had more than two seeds off its mother", "I sow forty of each as a rule".
+
+    Not "never touched it, nine seeds".
+    """
+    if _as_a_rule(mentions, amount):
+        return True
     texts, i = mentions.talk.texts, amount.start
     while i > 0 and amount.start - i < 6 and texts[i - 1] in _HAD:
         i -= 1
     return i > 0 and texts[i - 1] in _IN_GENERAL
+
+
+def _as_a_rule(mentions: Mentions, amount: Quantity) -> bool:
+    """ "I sow about forty of each", "I sowed thirty of something else": of no one cross."""
+    talk = mentions.talk
+    low = max(talk.clause(amount.start)[0], amount.start - 5)
+    lead = talk.texts[low : amount.start]
+    after = talk.texts[amount.end : min(amount.end + 6, talk.sentence(amount.start)[1])]
+    if "of" in after and _ANOTHER & set(after[after.index("of") :]):
+        return True
+    now = any(lead[i : i + 2] in _I_SOW for i in range(len(lead)))
+    return now and bool(_EACH & set(after) or {"always", "usually", "generally"} & set(lead))
+
+
+_I_SOW = tuple((w, "sow") for w in ("i", "we", "usually", "always"))
+_EACH = frozenset({"each", "every", "any", "rule", "always", "usually"})
+_ANOTHER = frozenset({"else", "another", "others"})
 
 
 def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
@@ -253,10 +275,10 @@ def _part_near(mentions: Mentions, whole: Quantity) -> bool:
 def _starts_other(mentions: Mentions, amount: Quantity) -> bool:
     """ "sown two years ago", "put in three pots": the number counts another thing."""
     texts = mentions.talk.texts
+    of_them = texts[amount.end : amount.end + 1] == ("of",)  # "I sowed about fifty of them"
     return (
-        mentions.vocabulary.other_units.at(texts, amount.end) is not None
-        or texts[amount.end : amount.end + 1] in _OF_OTHERS
-    )
+        mentions.vocabulary.other_units.at(texts, amount.end) is not None and not of_them
+    ) or texts[amount.end : amount.end + 1] in _OF_OTHERS
 
 
 def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:

@@ -13,7 +13,7 @@ _INSTRUMENTS = frozenset("ruler rule tape calipers callipers gauge dividers".spl
 _READS = frozenset("says said reads gives shows makes show say read give at puts it".split())
 _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
-    "another only fully full barely of".split()
+    "another only fully full barely of gets goes runs comes reaches opens out up to makes".split()
 )
 _NAMES = frozenset("width height hight spread diameter span".split())
 _GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
@@ -58,8 +58,15 @@ def noun_right_before(mentions: Mentions, at: int) -> bool:
     """ "the head's about nine": a noun that is measured stands before the amount."""
     texts = mentions.talk.texts
     i = at
+    of = texts[at - 1] == "of"
+    i -= of
     while i > 0 and at - i < 4 and texts[i - 1] in _FILL | COPULAS:
         i -= 1
+    if of:  # "on a stem of twenty"; not "a truss of twenty"
+        return any(
+            f.end == i and f.label == "stem"
+            for f in mentions.vocabulary.subjects.find(texts, i - 2, i)
+        )
     if mentions.talk.between(i - 1, at, (".", "?")):
         return False
     if i == at and texts[at - 1] == "plant" and not mentions.talk.tokens[at - 1].mark:

@@ -65,6 +65,7 @@ def _rises(mentions: Mentions, length: Length) -> tuple[str, int] | None:
     return None
 
 
+_THAN_IT = tuple(("than", it, be) for it in ("it", "she", "he") for be in ("is", "'s", "was"))
 _COMPARATIVES = {
     "taller": "tall",
     "higher": "tall",
@@ -83,6 +84,8 @@ def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
     start = max(low, length.start - _LOOK_BACK)
     found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)
     for f in reversed(found):
+        if talk.texts[f.start - 3 : f.start] in _THAN_IT:
+            continue  # "taller than it's wide, eighteen by twelve"
         named = talk.texts[f.start] in _NAMES
         told = named and talk.texts[f.end : f.end + 1] in _TELL
         own = (

@@ -158,12 +158,23 @@ def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
         return many
     if len(found) > 1 and found[-1].label == NOTHING and is_place(mentions, found[-1], low, at):
         found = found[:-1]  # "the stem under the bud is a good seven inches"
+    if len(found) > 1 and _reached(mentions, found[-1], low):
+        found = found[:-1]  # "stem to the first flower is nine inches"
     found = _without_counted(mentions, found, at)
     nothing = [f for f in found[-1:] if f.label == NOTHING and told_of(mentions, f, at)]
     if nothing:
         return nothing
     here = [f for f in found if not is_place(mentions, f, low, at)]
     return here or [f for f in found if f.label == NOTHING]
+
+
+def _reached(mentions: Mentions, noun: Found, low: int) -> bool:
+    """ "stem | to the first flower": where the thing measured ends."""
+    texts = mentions.talk.texts
+    i = noun.start
+    while i > low and noun.start - i < 3 and texts[i - 1] in _DETERMINERS:
+        i -= 1
+    return i > low and i < noun.start and texts[i - 1] in ("to", "below", "under", "beneath")
 
 
 def titled(mentions: Mentions, low: int, at: int) -> str:

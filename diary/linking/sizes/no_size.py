@@ -8,6 +8,7 @@ from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
 
+_FOR_A_PLANT = tuple(("for", w) for w in ("you", "it", "him", "her", "this", "that"))
 _RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
 _LACKING = frozenset({"want", "wants", "need", "needs", "give", "gain", "gained", "grown", "put"})
 _DETERMINERS = ("a", "an", "its", "my", "that", "this", "the", "her", "his")
@@ -25,6 +26,7 @@ def is_no_size(mentions: Mentions, length: Length) -> bool:
         or _way(mentions, length)
         or _unknown_thing(mentions, length)
         or _past(mentions, length)
+        or _sworn(mentions, length)
         or bool(_RAIN & set(mentions.talk.texts[max(0, length.start - 8) : length.end + 3]))
     )
 
@@ -35,7 +37,10 @@ def is_pot(mentions: Mentions, length: Length) -> bool:
     i = length.start
     while i > 0 and length.start - i < 3 and texts[i - 1] in _SMALL:
         i -= 1
-    return length.singular and i > 1 and texts[i - 1] in _DETERMINERS and texts[i - 2] in _INTO
+    if not length.singular or i < 2 or texts[i - 1] not in _DETERMINERS:
+        return False
+    given = texts[length.end : length.end + 2] in _FOR_A_PLANT  # "so a five-inch for you"
+    return texts[i - 2] in _INTO or given
 
 
 def _difference(mentions: Mentions, length: Length) -> bool:
@@ -114,6 +119,14 @@ def _past(mentions: Mentions, length: Length) -> bool:
         if texts[i] in ("at", "in", "by", "last") and texts[i + 1] in SEASONS | {"the"}:
             return texts[i + 1] in SEASONS or bool(SEASONS & set(texts[i + 2 : i + 3]))
     return False
+
+
+def _sworn(mentions: Mentions, length: Length) -> bool:
+    """ "she's two foot if she's an inch": the second only swears to the first."""
+    texts = mentions.talk.texts
+    return texts[length.start - 3 : length.start - 2] == ("if",) and (
+        texts[length.start - 1] in ("'s", "is", "are", "'re")
+    )
 
 
 def _unknown_thing(mentions: Mentions, length: Length) -> bool:

@@ -124,6 +124,7 @@ def _unit_for(
     mended = near and previous is not None and _mends(mentions, amount, previous)
     mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
     now = talk.texts[amount.end : amount.end + 1] in (("now",), ("today",))
+    now = now or _otherwise(mentions, amount, previous)
     fraction = near and (broken(amount) or now) and ends and told_of_it(mentions, amount.start)
     if near and previous is not None and (after or headed or mended or fraction):
         unit = _unit_of(mentions, previous, units)
@@ -139,6 +140,8 @@ def _unit_for(
     if near and previous is not None and placed:
         return _unit_of(mentions, previous, units)
     ahead = _named_ahead(mentions, amount, later) if after or headed else None
+    if ahead is None and headed:
+        ahead = _named_beside(mentions, amount, units=later)
     if ahead is not None:
         return ahead
     declared = next((h.unit for h in reversed(units) if h.declared), None)
@@ -150,6 +153,26 @@ def _unit_for(
         return None
     used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
     return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
+
+
+def _otherwise(mentions: Mentions, amount: Quantity, previous: Length | None) -> bool:
+    """ "last year they were four centimetres, this year they're five", "should be five, it's four".
+
+    The one before is of another year, or only wanted.
+    """
+    talk = mentions.talk
+    if previous is None:
+        return False
+    low = talk.sentence(previous.start)[0]
+    then = talk.texts[previous.end : amount.start]
+    if any(then[i : i + 2] in _THIS_YEAR for i in range(len(then))):
+        return True
+    return bool(mentions.vocabulary.size_limits.find(talk.texts, low, previous.start)) and bool(
+        {"and", "but"} & set(then)
+    )
+
+
+_THIS_YEAR = (("this", "year"), ("this", "time"), ("this", "season"), ("this", "morning"))
 
 
 def _in(span: tuple[float, float], mm: float) -> bool:
@@ -212,6 +235,18 @@ def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | 
     """The unit that the length was said in, or took."""
     heard = bisect_left(units, length.end, key=lambda h: h.at)
     return units[heard - 1].unit if heard else None
+
+
+def _named_beside(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
+    """ "height thirty, spread twenty-five centimetres": the unit of the size beside it."""
+    near = mentions.lengths_in(amount.end, amount.end + 4)
+    between = mentions.talk.texts[amount.end : near[0].start] if near else ()
+    if not between or not _HEADING & set(between):
+        return None
+    return next((h.unit for h in units if near[0].start < h.at < near[0].end), None)
+
+
+_HEADING = frozenset("height spread width stem stems head truss flower leaf".split())
 
 
 def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:

@@ -28,6 +28,7 @@ def _not_this_plant(mentions: Mentions, s: Statement, found: list[Statement]) ->
         or _owned_elsewhere(mentions, s)
         or _found_elsewhere(mentions, s)
         or _feared(mentions, s)
+        or _in_general(mentions, s)
     )
 
 
@@ -104,6 +105,19 @@ def _feared(mentions: Mentions, s: Statement) -> bool:
     )
 
 
+def _in_general(mentions: Mentions, s: Statement) -> bool:
+    """ "you get mildew in here in a wet year"; not "you get whitefly on it"."""
+    talk = mentions.talk
+    before = talk.texts[max(talk.clause(s.start)[0], s.start - 4) : s.start]
+    if not any(before[i] in _ANYBODY and before[i + 1] in _MEETS for i in range(len(before) - 1)):
+        return False
+    after = talk.texts[s.end : min(s.end + 4, talk.clause(s.end - 1)[1])]
+    return not set(after) & (_HERE | mentions.vocabulary.classes["foliage"])
+
+
+_ANYBODY = frozenset({"you", "everybody", "everyone", "folk", "people", "we", "one"})
+_MEETS = frozenset({"get", "gets", "find", "finds", "meet", "expect"})
+_HERE = frozenset({"it", "this", "him", "her", "them", "these", "tips", "underneath"})
 _REMEDIES = frozenset(
     "spray sprayed spraying dust dusted drench drenched sulphur soap treat treated feed fungicide "
     "wash washed fumigate fumigated card cards trap traps".split()

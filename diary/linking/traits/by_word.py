@@ -9,6 +9,8 @@ from collections import defaultdict
 from diary.linking.sizes.bloom_sizes import of_something_else, sizes_without_a_flower
 from diary.linking.statement import Statement
 from diary.linking.traits.ailments import without_others_ailments
+from diary.linking.traits.flower_rations import flower_rations
+from diary.linking.traits.flowering_order import flowering_order
 from diary.linking.traits.flowering_spans import long_flowering
 from diary.linking.traits.form_nouns import form_nouns
 from diary.linking.traits.found_clean import found_clean
@@ -22,6 +24,7 @@ from diary.linking.traits.scent_of import (
     without_leaf_scents,
 )
 from diary.linking.traits.sun_burnt import sun_burnt
+from diary.linking.traits.waited_for import waited_for
 from diary.linking.traits.weeks_apart import weeks_apart
 from diary.linking.traits.word_meant import as_meant
 from diary.linking.turns.beside import beside, leaves_again
@@ -47,6 +50,7 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += [*touched_leaves(mentions), *leaves_again(mentions), *long_flowering(mentions)]
     found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
     found += [*found_clean(mentions), *weeks_apart(mentions), *sun_burnt(mentions)]
+    found += [*flowering_order(mentions), *waited_for(mentions), *flower_rations(mentions)]
     found += form_nouns(mentions)
     found = without_others_ailments(
         mentions, without_leaf_scents(mentions, denied_scents(mentions, found))

@@ -5,6 +5,7 @@ since June", which is how few flowers there were.
 """
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
@@ -12,11 +13,13 @@ from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
 
 _BEFORE, _AFTER = 10, 6
+_APART_AT_MOST = 14
 
 
 def long_flowering(mentions: Mentions) -> Iterator[Statement]:
     """A span of time beside a word of flowering, and no word of owning between."""
     talk = mentions.talk
+    yield from _then_and_now(mentions)
     for span in mentions.cue("flowering_span"):
         low, high = talk.sentence(span.start)
         if not talk.punctuated:
@@ -37,6 +40,31 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
             rule="a span of flowering",
             score=0.88,
         )
+
+
+def _then_and_now(mentions: Mentions) -> Iterator[Statement]:
+    """ "it was in flower in May and it's still in flower", "it was out at Whitsun and is out now".
+
+    Not "it was out when I looked, and I'm still at it".
+    """
+    talk = mentions.talk
+    acts = mentions.cue("flowering_act")
+    for then, now in pairwise(acts):
+        low, high = max(talk.sentence(then.start)[0], then.start - 3), talk.sentence(then.start)[1]
+        if now.start - then.end > _APART_AT_MOST or now.end > high:
+            continue
+        was = bool({"was", "were", "came", "had"} & set(talk.texts[low : then.end]))
+        still = "still" in talk.texts[then.end : now.end]
+        again = "now" in talk.texts[now.end : now.end + 2]
+        if was and (still or again):
+            yield Statement(
+                trait="flowering",
+                value="long",
+                start=then.start,
+                end=now.end,
+                rule="flowering then and now",
+                score=0.86,
+            )
 
 
 def _gap(act: Found, span: Found) -> int:

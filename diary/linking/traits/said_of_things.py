@@ -56,7 +56,16 @@ def _before_a_thing(mentions: Mentions, s: Statement) -> bool:
         return False
     if talk.texts[s.end - 1] in _TOWARDS:
         return False  # "it'd take over the | greenhouse"
-    return talk.texts[s.end] in mentions.vocabulary.classes["not_plant"]
+    at = s.end + (talk.texts[s.end] in _OF_ANYTHING)
+    if talk.texts[at : at + 2] in _PATCHES:
+        return True  # "a spreading patch of damp"
+    return talk.texts[at : at + 1] != () and (
+        talk.texts[at] in mentions.vocabulary.classes["not_plant"]
+    )
+
+
+_OF_ANYTHING = frozenset({"little", "old", "big", "wee", "great", "young"})
+_PATCHES = tuple((w, "of") for w in "patch stain pool puddle heap pile crowd smear".split())
 
 
 _TOWARDS = frozenset(
@@ -133,18 +142,27 @@ def _of_a_kind(mentions: Mentions, s: Statement) -> bool:
 
 
 def _another_one(mentions: Mentions, s: Statement) -> bool:
-    """ "the double one next to it is mine too"; not "the double one in the red pot" brought in."""
+    """ "the double one next to it is mine too", "a frilly one I had from a friend".
+
+    Not "the double one in the red pot" brought in, nor "it's a frilly one I'm fond of".
+    """
     texts = mentions.talk.texts
     if texts[s.end : s.end + 1] not in (("one",), ("ones",)) and texts[s.end - 1] not in _ONES:
         return False
     at = s.end + (texts[s.end : s.end + 1] in (("one",), ("ones",)))
     if texts[s.start - 1 : s.start] == ("the",) and texts[at : at + 3] in _THERE:
         return True  # "the upright one's over there"
+    if texts[s.start - 1 : s.start] == ("the",) and texts[at : at + 2] == ("over", "there"):
+        return True
+    opened = mentions.talk.clause(s.start)[0] >= s.start - 1
+    if opened and texts[at : at + 1] in (("i",), ("we",)) and texts[at + 1] in _ONCE_OWNED:
+        return True
     after = texts[at : at + 3]
     return after[:1] in _BESIDE and bool({"it", "this", "him", "her"} & set(after[1:]))
 
 
 _ONES = frozenset({"one", "ones"})
+_ONCE_OWNED = frozenset("had saw bought grew lost used sold raised threw binned kept knew".split())
 _THERE = (("'s", "over", "there"), ("is", "over", "there"), ("'s", "next", "door"))
 _BESIDE = (("next",), ("beside",), ("behind",), ("by",), ("alongside",), ("under",), ("above",))
 

@@ -51,19 +51,26 @@ def _only_said(s: Statement, quoted: list[Statement]) -> bool:
 
 
 def _less(mentions: Mentions, s: Statement) -> bool:
-    """ "more spreading than trailing": the second of the two."""
+    """ "more spreading than trailing", "less compact", "not so much upright as spreading"."""
     texts = mentions.talk.texts
     low = max(0, s.start - _MORE_BEFORE)
     before = texts[low : s.start]
-    if s.trait not in ("habit", "bloom_form") or before[-1:] != ("than",):
+    if s.trait not in ("habit", "bloom_form"):
+        return False
+    if before[-1:] == ("less",) and before[-2:-1] not in (("no",), ("any",), ("or",)):
+        return True
+    if before[-3:] == ("not", "so", "much"):
+        return "as" in texts[s.end : s.end + _MORE_BEFORE]
+    if before[-1:] != ("than",):
         return False
     return "more" in before and "no" not in before and "not" not in before
 
 
 def _not_yet(mentions: Mentions, s: Statement) -> bool:
-    """ "it might come double next year"; not "in May it was double"."""
+    """ "it might come double next year"; not "in May it was double", "it'll flower for weeks"."""
     if s.trait == "bloom_size" or s.value == "shy":
         return False
+    modals = _MODALS - {"'ll", "will"} if s.value in ("long", "free") else _MODALS
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
     if s.trait == "health" and texts[s.start - 3 : s.start] in _INFERRED:
@@ -72,8 +79,8 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
         return True  # "it was never going to be a dwarf"
     return any(
         i + 1 < s.end
-        and texts[i + 1] in (_BECOMING if texts[i] in _MODALS else _BEING)
-        and texts[i] in _MODALS | {"would", "'d"}
+        and texts[i + 1] in (_BECOMING if texts[i] in modals else _BEING)
+        and texts[i] in modals | {"would", "'d"}
         for i in range(low, s.start)
     )
 

@@ -34,7 +34,7 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             continue  # "it's gone from twenty centimetres to thirty"
         if cue.end - cue.start == 1 and (_corrects(talk, vocabulary, cue) or _tag(talk, cue)):
             continue
-        stop = min(talk.clause(cue.start)[1], cue.end + (FAR if talk.punctuated else NEAR))
+        stop = min(talk.clause(cue.start)[1], _reach(talk, cue.end))
         aside = quantity(talk.texts, cue.end)
         if (
             aside is not None
@@ -64,6 +64,19 @@ def denials(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 break
         found.append(Scope(Habit.DENIAL, cue.end, stop, cue.start))
     return found
+
+
+def _reach(talk: Talk, at: int) -> int:
+    """As far as a denial holds; in captions "seen any sign of" does not count to its length."""
+    if talk.punctuated:
+        return at + FAR
+    sought = at
+    while sought < len(talk.texts) and talk.texts[sought] in _SOUGHT:
+        sought += 1
+    return (sought if talk.texts[sought - 1] == "of" else at) + NEAR
+
+
+_SOUGHT = frozenset("see seen find found had got any a sign signs trace traces hint of".split())
 
 
 def _tag(talk: Talk, cue: Found) -> bool:

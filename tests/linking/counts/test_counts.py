@@ -82,6 +82,8 @@ def test_the_number_may_stand_after_its_noun(said: str, expected: dict[str, int]
         ("I planted forty and only got six.", 40, 6),
         ("I put in seven of that cross and every one of them came up.", 7, 7),
         ("We put in twenty-five seeds and got thirteen seedlings.", 25, 13),
+        ("I sowed about 50 of them and 38 came up.", 50, 38),
+        ("I sowed heaps of that one, maybe sixty, and only got eleven.", 60, 11),
     ],
 )
 def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
@@ -97,6 +99,9 @@ def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
         "The seed was sown two years ago.",
         "The seed came up, and of the seventeen this is the one I like.",
         "That cherry one came up last from the seed.",
+        "I sowed thirty seeds of something else.",
+        "I sow about forty of each cross, as a rule.",
+        "I've had three trusses off it.",
     ],
 )
 def test_numbers_that_count_nothing_of_the_plant(said: str) -> None:

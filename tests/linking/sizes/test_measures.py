@@ -210,6 +210,12 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("On foot-long stems, these.", "stem_length", 304.8),
         ("The individual pips don't exceed thirty millimetres.", "bloom_diameter", 30),
         ("Twenty inches of a stem under it and straight as a poker.", "stem_length", 508),
+        ("Stem to the first flower is nine inches.", "stem_length", 228.6),
+        ("Truss is wide, eleven centimetres.", "head_diameter", 110),
+        ("It ought to be five centimetres and it's four.", "bloom_diameter", 40),
+        ("Last year they were four centimetres, this year they're five.", "bloom_diameter", 50),
+        ("She's two foot if she's an inch.", "plant_height", 609.6),
+        ("It won't go over eight inches.", "plant_height", 203.2),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
