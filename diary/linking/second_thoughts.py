@@ -80,8 +80,7 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
                 second.start
             )
-            topped = talk.texts[second.start - 1 : second.start] == ("more",)
-            if topped and second.negated and second.value == first.value:
+            if _only_judged(mentions, second) and second.negated and second.value == first.value:
                 continue  # "it's magenta, it can't get any more magenta"
             if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
@@ -105,6 +104,17 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     return [s for n, s in enumerate(kept) if n not in dropped]
 
 
+def _only_judged(mentions: Mentions, denied: Statement) -> bool:
+    """ "can't get any more magenta", "not a good magenta", "not a pink you'd want twice"."""
+    texts, at = mentions.talk.texts, denied.start
+    if texts[at - 1 : at] in _JUDGING or texts[at - 3 : at - 1] == ("much", "of"):
+        return True
+    who, would, what = (*texts[denied.end : denied.end + 3], "", "", "")[:3]
+    return who in _WHO and would in ("'d", "would", "'ll") and what not in ("call", "say", "put")
+
+
+_JUDGING = tuple((w,) for w in "more good great proper real nice best common usual clear".split())
+_WHO = frozenset("i you we anyone anybody they people folk".split())
 _PARENTS = {"seed_parent", "pollen_parent"}
 
 

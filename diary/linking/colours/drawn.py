@@ -2,6 +2,7 @@
 
 from diary.linking.colours.attached import Attached
 from diary.linking.colours.places import petals_after
+from diary.linking.colours.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.tokens import COMMA
@@ -17,7 +18,7 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         drawn = _before_aside(mentions, _drawn(mentions, i - 1))
         for part in reversed(mentions.parts_in(i - 8, i - 1)):
             marked = mentions.talk.tokens[part.end - 1].mark and part.end == i - 1
-            if part.end in (drawn, i - 1) and not marked:
+            if part.end in (drawn, i - 1) and not marked and is_of_plant(mentions, part):
                 if part.end == drawn < i - 1:
                     pass
                 elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
@@ -47,9 +48,15 @@ def _before_aside(mentions: Mentions, at: int) -> int:
 def _drawn(mentions: Mentions, at: int) -> int:
     """Back over how a marking is done: "the veining | picked out | in raspberry"."""
     texts, i = mentions.talk.texts, at
-    while i and at - i < 3 and (texts[i - 1].endswith("ed") or texts[i - 1] in _DRAWN):
+    named = {p.end for p in mentions.parts_in(at - 8, at)}
+    while (
+        i
+        and at - i < 3
+        and i not in named
+        and (texts[i - 1].endswith(("ed", "ing")) or texts[i - 1] in _DRAWN)
+    ):
         i -= 1
     return i
 
 
-_DRAWN = frozenset("out drawn done laid on in over cut shot run through all just".split())
+_DRAWN = frozenset("up down out drawn done laid on in over cut shot run through all just".split())

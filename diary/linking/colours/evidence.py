@@ -52,6 +52,8 @@ _CAN_BE_THE_FLOWER = SAID_OF_FLOWERS | frozenset(
 def said_of_flower(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "Salmon.", "it's a salmon", "put salmon"; not "wash the brown off my hands"."""
     start = _phrase_start(mentions, colour)
+    if mentions.talk.texts[start - 1 : start + 1] == ("not", "the"):
+        return False  # "not the white I was promised"
     return any(
         habit(mentions, colour, start) for habit in (_fragment, _told, _called, _joined, _in_it)
     )

@@ -2,7 +2,8 @@
 
 from diary.linking.colours.headings import DEFINITE, SHOWING
 from diary.linking.colours.plant_parts import is_of_plant
-from diary.linking.colours.words import BE, COPULAS, THE
+from diary.linking.colours.words import BE, COPULAS, THE, fragment_start
+from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
@@ -77,6 +78,22 @@ def brought_in(mentions: Mentions, start: int, before: int) -> str | None:
     pairs = {tuple(lead[i : i + 2]) for i in range(len(lead))}
     done = talk.texts[parts[-1].end - 1].endswith("ed") and parts[-1].label != "eye"
     return parts[0].label if done or pairs & set(_INTRODUCING) else None
+
+
+def one_of_a_part(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "there's a zone on the leaf, a | bronze one": one of what has just been brought in."""
+    talk = mentions.talk
+    if talk.texts[colour.end : colour.end + 1] != ("one",) or talk.tokens[colour.end - 1].mark:
+        return None
+    start = fragment_start(talk, colour.start)
+    if start == colour.start or talk.texts[start : start + 1] not in (("a",), ("an",), ("and",)):
+        return None
+    low = max(talk.sentence(start)[0], start - FAR)
+    parts = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
+    own = [p for p in parts if p.label in INNER]
+    if not own or mentions.colours_in(own[0].end, start) or start - parts[-1].end > 3:
+        return None
+    return own[0].label
 
 
 def part_at(mentions: Mentions, at: int) -> Found | None:

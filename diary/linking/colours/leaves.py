@@ -7,6 +7,7 @@ from diary.linking.colours.attached import Attached
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
+from diary.reading.tokens import COMMA, STOP
 
 _TWO_COLOURED = frozenset(
     "variegated variegation marbled mottled splashed tricolour tricolor marbling".split()
@@ -34,11 +35,39 @@ def of_variegated_leaf(
         return attached  # its own words say that it is the flower
     if attached.part == "bloom" and mentions.parts_in(colour.start, attached.end):
         return attached
-    if _goes_on_from_leaf(mentions, colour, attached, told) or _variegated(
-        mentions, colour, max(colour.end, attached.end)
+    if (
+        _border_of_leaf(mentions, colour, attached)
+        or _goes_on_from_leaf(mentions, colour, attached, told)
+        or _variegated(mentions, colour, max(colour.end, attached.end))
     ):
         return replace(attached, part="leaf", rule="a second colour of the leaf", score=0.8)
     return attached
+
+
+def _border_of_leaf(mentions: Mentions, colour: ColourHeard, attached: Attached) -> bool:
+    """ "every leaf is edged in white", "a thin yellow edge to each leaf": the leaf's own.
+
+    Not "nice leaf, and a white edge to the flower".
+    """
+    if attached.part == "bloom":
+        return False
+    talk = mentions.talk
+    end = max(colour.end, attached.end)
+    owner = next(iter(mentions.parts_in(end, end + 4)), None)
+    held = owner is not None and talk.texts[end] in ("to", "on", "of", "round", "around", "in")
+    if owner is not None and held and not talk.between(end - 1, owner.start, (COMMA, STOP)):
+        return owner.label == "leaf"
+    start = min(colour.start, attached.start)
+    before = [p for p in mentions.parts_in(start - 8, start) if p.label != attached.part]
+    if not before or before[-1].label != "leaf" or talk.between(before[-1].end, start, (STOP,)):
+        return False
+    return set(talk.texts[before[-1].end : start]) <= _OWNING
+
+
+_OWNING = frozenset(
+    "which that it has have got 's is are with a an the its in by finely thinly lightly neatly "
+    "broadly nicely very thin fine narrow broad little nice sort of this".split()
+)
 
 
 def _goes_on_from_leaf(

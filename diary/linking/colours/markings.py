@@ -63,6 +63,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     rest = talk.texts[part.end : part.end + 2]
     word = talk.texts[part.start]
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
+    if word == "pencilled":
+        return False  # "I've pencilled it in for the show"
     if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
         return False  # a card is filled in: "eye none"
     if word == "spotted" and before in ("i", "'ve", "have", "we", "you", "had", "just"):

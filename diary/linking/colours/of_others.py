@@ -2,6 +2,7 @@
 
 from diary.linking.colours.after import in_phrase_after
 from diary.linking.colours.kinds import of_a_kind_or_name
+from diary.linking.colours.once import was_once
 from diary.linking.colours.places import noun_after
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.things import of_a_thing
@@ -222,6 +223,7 @@ _HABITS = (
     _handled,
     _crossed,
     _not_yet,
+    was_once,
     wanted,
     _no_part_of_it,
     _smelt,

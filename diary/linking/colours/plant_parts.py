@@ -45,6 +45,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         return False  # of the batch, of the day
     if part.label == "bloom" and rest[:1] == ("on",) and {"leaf", "leaves", "stem"} & set(rest[1:]):
         return False  # the wax that rubs off
+    if texts[part.start].startswith("smudge") and _smudge_within(mentions, part):
+        return False
     if texts[part.start] in ("netting", "net", "web", "mesh") and _hung(mentions, part):
         return False
     if part.label == "flush" and texts[part.start] == "blush":
@@ -76,6 +78,14 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         and texts[part.start : part.start + 1] == ("ground",)
         and rest[:1] == ("floor",)
     )
+
+
+def _smudge_within(mentions: Mentions, part: Found) -> bool:
+    """ "a smudge of yellow in the throat" is the throat's; "a black smudge on each" a blotch."""
+    if mentions.talk.texts[part.start - 2 : part.start] == ("of", "a"):
+        return True  # "the eye, it's more of a smudge"
+    end = min(part.end + 8, mentions.talk.clause(part.start)[1])
+    return any(p.label in ("throat", "eye", "centre") for p in mentions.parts_in(part.end, end))
 
 
 def _hung(mentions: Mentions, part: Found) -> bool:

@@ -1,9 +1,11 @@
 """Colours of things: "the gate's blue", "a yellow label", "a purple haze over the allotments"."""
 
 from diary.linking.colours.after import hemmed
+from diary.linking.colours.heads import one_of_a_part
 from diary.linking.colours.subjects import some_subject
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
+from diary.reading.tokens import COMMA, STOP
 
 _THE = frozenset("the my your his her their our a an that this these those some one".split())
 _BE = frozenset(
@@ -55,6 +57,8 @@ def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
         lead = talk.texts[max(begun, colour.start - 3) : colour.start]
         return bool({"yon", "that", "those"} & set(lead)) and not {"'s", "is"} & set(lead)
     before = talk.texts[talk.clause(colour.start)[0] : colour.start]
+    if one == ("one",) and one_of_a_part(mentions, colour) is not None:
+        return False
     shown = bool(before) and bool(_SHOWN & set(before))
     if before[-2:-1] in _AT_ONE and before[-1] in ("a", "an"):
         return True  # "it's written on a yellow one"
@@ -141,6 +145,15 @@ def _on_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(mentions.vocabulary.things & set(where))
 
 
+def _alive(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "white specks flying up", "little green things crawling on it"; not "white spots"."""
+    talk = mentions.talk
+    stop = min(talk.clause(colour.start)[1], colour.end + 4)
+    stirring = mentions.vocabulary.colour_habits["stirring"]
+    found = stirring.find(talk.texts, colour.end + 1, stop)
+    return any(not talk.between(colour.end - 1, f.start, (COMMA, STOP)) for f in found)
+
+
 def _fruit(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "somebody's left an orange on the bench"; not "it's an orange", "call it an orange"."""
     talk, i = mentions.talk, colour.start
@@ -175,5 +188,6 @@ _THINGS = (
     _some_object,
     _on_a_thing,
     _fruit,
+    _alive,
     some_subject,
 )

@@ -136,8 +136,11 @@ def _then_and_now(mentions: Mentions, first: Statement, second: Statement) -> bo
     texts = mentions.talk.texts
     then = texts[max(0, first.start - 3) : first.start]
     between = texts[first.end : second.start]
-    now = "now" in (*between, *texts[second.end : second.end + 2]) or "today" in between
+    now = "now" in (*between, *texts[second.end : second.end + 2]) or bool(_TODAY & set(between))
     return "was" in then and now and {"'s", "is"} & set(between) != set()
+
+
+_TODAY = frozenset("today tonight morning afternoon lately".split())
 
 
 def _bettered(mentions: Mentions, first: Statement, second: Statement) -> bool:

@@ -7,7 +7,14 @@ in turn, for colours that have no part in their own phrase.
 
 from diary.linking.colours.attached import Attached
 from diary.linking.colours.headings import bare_part
-from diary.linking.colours.heads import FAR, brought_in, head_of, new_subject, part_at
+from diary.linking.colours.heads import (
+    FAR,
+    brought_in,
+    head_of,
+    new_subject,
+    one_of_a_part,
+    part_at,
+)
 from diary.linking.colours.led_in import headed_by_place, led_in, opening_up, placed
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.words import BE, COPULAS, FRAGMENT_LEADS, THE, fragment_start
@@ -31,6 +38,7 @@ def topic_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
 
 
 _RULES = {
+    "_one_of_it": "a colour of the part spoken of",
     "_named_after": "a colour before its part, set off",
     "placed": "a colour placed on the flower",
     "led_in": "a colour placed on a part",
@@ -92,6 +100,11 @@ _OF_IT = (("on", "it"), ("of", "it"), ("to", "it"), ("on", "that"), ("on", "him"
 _TAGS = frozenset("near enough nearly really or i 'd say mind you to look at so as near".split())
 
 
+def _one_of_it(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "it has a blotch, a small black one"; not "it's a red one"."""
+    return one_of_a_part(mentions, colour)
+
+
 def _named_before(mentions: Mentions, colour: ColourHeard) -> str | None:
     """ "Throat? Lemon.", "The blotch, now, that's what you'd look at, black as your boot."
 
@@ -129,9 +142,20 @@ def _told_last(mentions: Mentions, start: int) -> str | None:
         return None
     lead = talk.texts[begin : part.start]
     others = [p for p in mentions.parts_in(part.end, start) if p.label != part.label]
-    said = talk.texts[part.end : part.end + 1] in _SUBJECT_VERBS
+    said = talk.texts[part.end : part.end + 1] in _SUBJECT_VERBS or _shaded(
+        talk.texts[part.end : start]
+    )
     plain = len(lead) <= 3 and set(lead) <= _LEADS_OF_SUBJECT
     return part.label if said and plain and not others else None
+
+
+def _shaded(words: tuple[str, ...]) -> bool:
+    """ "the bottom ones | a shade lighter |, call it a rose"."""
+    return words[-1:] != () and words[-1] in _SHADES and set(words[:-1]) <= _BY_HOW_MUCH
+
+
+_SHADES = frozenset("lighter paler darker deeper softer brighter dark pale light the_same".split())
+_BY_HOW_MUCH = frozenset("a shade touch bit tad little lot much rather slightly tone".split())
 
 
 def _subject(mentions: Mentions, colour: ColourHeard) -> str | None:
@@ -233,6 +257,7 @@ def _under_heading(mentions: Mentions, colour: ColourHeard) -> str | None:
 
 
 _HABITS = (
+    _one_of_it,
     _named_after,
     placed,
     led_in,

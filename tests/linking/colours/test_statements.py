@@ -208,7 +208,7 @@ def test_a_coloured_marking_is_told_once() -> None:
             {"lower petals pink"},
         ),
         ("Deepest in the middle, where it's nearly plum.", {"centre plum"}),
-        ("There's a purple smudge on each upper petal.", {"upper petals purple"}),
+        ("There's a purple smudge on each upper petal.", {"blotch purple"}),
         ("Yellow at the throat shading out through cream.", {"throat yellow"}),
         ("The leaf is the making of it. Gold all spring.", {"leaf gold"}),
         ("The blotch sits low on the top petals and it's plum.", {"blotch plum"}),

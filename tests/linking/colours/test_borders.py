@@ -1,0 +1,79 @@
+"""Borders of a leaf, what has just been brought in, and what was once."""
+
+import pytest
+
+from tests.reading.said import caption_colours, colours, values
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("The leaf has a cream margin to it.", {"leaf cream"}),
+        ("Every leaf is edged in white.", {"leaf white"}),
+        ("There's a thin yellow edge to each leaf.", {"leaf yellow"}),
+        ("Nice leaf, and a white edge to the flower.", {"edge white"}),
+        ("The flower has a white margin and the leaf is plain.", {"edge white"}),
+    ],
+)
+def test_the_border_of_a_leaf_is_the_leafs(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("There's a zone on the leaf, a dark brown one.", {"zone dark brown"}),
+        ("It has a blotch, a small black one.", {"blotch black"}),
+        ("It's a nice shape, and it's a red one.", {"bloom red"}),
+    ],
+)
+def test_one_of_what_was_just_told(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+def test_one_of_them_in_captions() -> None:
+    assert caption_colours("it's got a stripe down the petal a red one") == {"stripe red"}
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("It came up with yellow leaves, but it has greened up since.", set()),
+        ("The buds were green for weeks and they've coloured up red.", {"bud red"}),
+        ("It came white and it has stayed white.", {"bloom white"}),
+        ("Salmon. Or it was last week; it has faded to a sort of shell pink.", {"bloom pink"}),
+        ("Red. Well, it was red yesterday. This morning it's cerise.", {"bloom cerise"}),
+    ],
+)
+def test_what_was_once(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Magenta, and not a good magenta either.", {"bloom magenta"}),
+        ("It's pink, but not a pink you'd want twice.", {"bloom pink"}),
+        ("It's pink, not the white I was promised.", {"bloom pink"}),
+        ("White, well, not white, I'd call it cream.", {"bloom cream"}),
+        ("Pink, whatever the judge says about lilac.", {"bloom pink"}),
+        ("There are white specks flying up when I knock it.", set()),
+        ("There are white specks all over the petals.", {"spots white"}),
+        ("Two petals with a black smudge, and three without.", {"blotch black"}),
+        ("A smudge of yellow low down in the throat.", {"throat yellow"}),
+        ("The veins running out in crimson.", {"veins crimson"}),
+        ("There's a pencilling of crimson on each petal.", {"veins crimson"}),
+        (
+            "Wine on the top petals, and the bottom ones a shade lighter, call it rose.",
+            {"upper petals wine", "lower petals rose"},
+        ),
+        ("The petal tips are green.", {"edge green"}),
+    ],
+)
+def test_judged_promised_and_drawn(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+def test_from_tip_to_tip_is_no_edge() -> None:
+    assert values("marking", "Five centimetres from petal tip to petal tip.") == []
+    assert values("marking", "I've pencilled it in for the show.") == []
