@@ -18,6 +18,7 @@ _SIZED = frozenset("size sized sizes side plate plates saucer saucers".split())
 _GIANTS = frozenset({"whopper", "whoppers", "monster", "monsters", "giants", "things"})
 _SUPERLATIVES = frozenset({"biggest", "largest", "smallest", "tiniest"})
 _BACK, _ASIDE = 16, 8
+_LIKENED_WITHIN = 5  # "like a row of little trumpets"
 
 
 def of_something_else(mentions: Mentions, found: Found) -> bool:
@@ -53,7 +54,8 @@ def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
         while any(again.start == end for again in _sizes(mentions, end)):
             end += 1
         following = texts[end : end + 1]
-        form = following and following[0] in _FORMS
+        likened = "like" in texts[max(0, f.start - _LIKENED_WITHIN) : f.start]
+        form = following and following[0] in _FORMS and not likened
         one = following and following[0] in _ONES and _of_bloom(mentions, f)
         alone = _closes(mentions, end) and _these_are(mentions, f) and _of_bloom(mentions, f)
         measured = _beside_its_measure(mentions, f, end)

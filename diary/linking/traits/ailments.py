@@ -80,7 +80,15 @@ def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:
 
 def _found_elsewhere(mentions: Mentions, s: Statement) -> bool:
     """ "the whitefly are all on the tomatoes"."""
-    stop = min(len(mentions.talk.texts), s.end + 7)
+    texts = mentions.talk.texts
+    stop = min(len(texts), s.end + 7)
+    if s.value == "rot" and {"cuttings", "seedlings"} & set(texts[max(0, s.start - 4) : s.start]):
+        return True  # "cuttings of these always rot on me", "two of the cuttings rotted"
+    if texts[s.end : s.end + 2] in _ON_EVERY and (
+        set(texts[s.end + 2 : min(s.end + 4, mentions.talk.clause(s.end)[1])])
+        & mentions.vocabulary.classes["not_plant"]
+    ):
+        return True  # "rust on every gate hinge"
     return any(
         not mentions.talk.between(s.end - 1, c.start, (".", "?"))
         for c in mentions.cue("found_elsewhere", s.end, stop)
@@ -118,6 +126,7 @@ def _in_general(mentions: Mentions, s: Statement) -> bool:
 _ANYBODY = frozenset({"you", "everybody", "everyone", "folk", "people", "we", "one"})
 _MEETS = frozenset({"get", "gets", "find", "finds", "meet", "expect"})
 _HERE = frozenset({"it", "this", "him", "her", "them", "these", "tips", "underneath"})
+_ON_EVERY = tuple(("on", w) for w in ("every", "the", "my", "all", "that", "each"))
 _REMEDIES = frozenset(
     "spray sprayed spraying dust dusted drench drenched sulphur soap treat treated feed fungicide "
     "wash washed fumigate fumigated card cards trap traps".split()

@@ -6,7 +6,9 @@ dirty pot" and "late, this one".
 """
 
 from diary.linking.statement import Statement
+from diary.linking.traits.clean_of_a_colour import clean_of_a_colour
 from diary.linking.traits.found_clean import excused
+from diary.linking.traits.kinds_of_plants import of_another
 from diary.reading.mentions import Mentions
 
 _TRAITS = frozenset(
@@ -19,9 +21,9 @@ _VERBS = frozenset(
 )
 _BEFORE_A_NOUN = frozenset("the my our your his a an this that these those both her every".split())
 _FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
+_I_MUST = (("'ll",), ("must",), ("should",), ("have",), ("'d",), ("need",), ("'m",), ("want",))
 _I_HAVE = tuple((i, have) for i in ("i", "we") for have in ("'ve", "have", "'d", "'m", "am"))
 _POSTURES = frozenset("stand stood standing sit sat kneel bend lie am 'm feel felt".split())
-_KINDS = frozenset({"sort", "sorts", "kind", "kinds", "type", "types", "ones"})
 _WE = frozenset({"we", "i", "you"})
 _AM = frozenset({"'re", "are", "'m", "am", "was", "were", "run", "running", "have", "'ve", "got"})
 _PARTS_OF_FLOWERS = frozenset(
@@ -40,11 +42,9 @@ def _elsewhere(mentions: Mentions, s: Statement) -> bool:
         _before_a_thing(mentions, s)
         or _thing_is_subject(mentions, s)
         or _of_the_grower(mentions, s)
-        or _of_a_kind(mentions, s)
-        or _another_one(mentions, s)
+        or of_another(mentions, s)
         or _of_a_marking(mentions, s)
-        or _clean_colour(mentions, s)
-        or _unmarked_colour(mentions, s)
+        or clean_of_a_colour(mentions, s)
         or excused(mentions, s)
     )
 
@@ -121,50 +121,19 @@ def _of_the_grower(mentions: Mentions, s: Statement) -> bool:
         if mentions.talk.texts[s.start - 2 : s.start] in _I_HAVE:
             return True  # "I've trailed all the way back"
         return bool(mine & {"i", "we"}) and bool(mine & _POSTURES) and not mine & _BACK
+    texts = mentions.talk.texts
+    if s.value == "long" and set(texts[s.start - 2 : s.start + 1]) & {"i", "we"}:
+        return True  # "I've been at it since ten"
     if s.trait != "flowering" or s.value not in ("early", "late"):
         return False
-    texts = mentions.talk.texts
+    if texts[s.end : s.end + 1] in (("i",), ("we",)) and texts[s.end + 1 : s.end + 2] in _I_MUST:
+        return True  # "it's late, I'll have my tea"
     low = max(mentions.talk.clause(s.start)[0], s.start - 5)
     return any(
         texts[i] in _WE and texts[i + 1] in _AM and texts[i + 2 : i + 3] not in (("it",), ("one",))
         for i in range(low, s.start)
         if i + 1 <= s.start
     )
-
-
-def _of_a_kind(mentions: Mentions, s: Statement) -> bool:
-    """ "I never could strike the bushy sort"; not "it's the bushy sort"."""
-    texts = mentions.talk.texts
-    if texts[s.end : s.end + 1] not in tuple((k,) for k in _KINDS):
-        return False
-    before = texts[max(0, s.start - 2) : s.start]
-    return before[-1:] == ("the",) and before[:1] not in (("is",), ("'s",), ("of",), ("are",))
-
-
-def _another_one(mentions: Mentions, s: Statement) -> bool:
-    """ "the double one next to it is mine too", "a frilly one I had from a friend".
-
-    Not "the double one in the red pot" brought in, nor "it's a frilly one I'm fond of".
-    """
-    texts = mentions.talk.texts
-    if texts[s.end : s.end + 1] not in (("one",), ("ones",)) and texts[s.end - 1] not in _ONES:
-        return False
-    at = s.end + (texts[s.end : s.end + 1] in (("one",), ("ones",)))
-    if texts[s.start - 1 : s.start] == ("the",) and texts[at : at + 3] in _THERE:
-        return True  # "the upright one's over there"
-    if texts[s.start - 1 : s.start] == ("the",) and texts[at : at + 2] == ("over", "there"):
-        return True
-    opened = mentions.talk.clause(s.start)[0] >= s.start - 1
-    if opened and texts[at : at + 1] in (("i",), ("we",)) and texts[at + 1] in _ONCE_OWNED:
-        return True
-    after = texts[at : at + 3]
-    return after[:1] in _BESIDE and bool({"it", "this", "him", "her"} & set(after[1:]))
-
-
-_ONES = frozenset({"one", "ones"})
-_ONCE_OWNED = frozenset("had saw bought grew lost used sold raised threw binned kept knew".split())
-_THERE = (("'s", "over", "there"), ("is", "over", "there"), ("'s", "next", "door"))
-_BESIDE = (("next",), ("beside",), ("behind",), ("by",), ("alongside",), ("under",), ("above",))
 
 
 def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
@@ -187,7 +156,7 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
         return False
     between = talk.texts[parts[-1].end : s.start]
     if parts[-1].label not in _PARTS_OF_FLOWERS:
-        likened = "as" in talk.texts[s.start : s.end]
+        likened = bool({"as", "like"} & set(talk.texts[s.start : s.end]))
         adjacent = not between or (len(between) <= 2 and bool(set(between) & _VERBS))
         if not likened and not adjacent:
             return False
@@ -202,45 +171,3 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
 
 _HEADS = frozenset({"ball", "pompon", "globe", "head", "truss", "pompom", "rosebud", "bud"})
 _GROWTH = frozenset("plant growth habit grower thing bush one little".split())
-
-
-def _clean_colour(mentions: Mentions, s: Statement) -> bool:
-    """ "a clean pale rose", "clean bright edges", "a clean cut": no health of a plant."""
-    if s.value != "clean" or mentions.talk.texts[s.end - 1] != "clean":
-        return False
-    talk = mentions.talk
-    if talk.tokens[s.end - 1].mark or s.end >= len(talk.texts):
-        return False
-    articles = set(talk.texts[max(0, s.end - 4) : s.end - 1]) & {"a", "the", "some", "an"}
-    if articles and talk.clause(s.start)[1] > s.end and talk.texts[s.end] not in _CLEAN_ONES:
-        return True  # "a nice clean cutting", "a clean line between"
-    at = s.end + (talk.texts[s.end : s.end + 1] in _SHADES)
-    if mentions.colours_in(s.end, at + 1):
-        return True
-    return any(p.label not in ("leaf", "stem", "bud") for p in mentions.parts_in(at, at + 1))
-
-
-_CLEAN_ONES = frozenset(
-    "plant plants leaf leaves foliage growth bill grower healthy little one thing and as stem "
-    "stems but all right underneath on to from with top too mind so clean stock specimen old young "
-    "through throughout".split()
-)
-_SHADES = tuple(
-    (w,) for w in "pale deep soft bright rich dark light clear cool warm fresh strong crisp".split()
-)
-
-
-def _unmarked_colour(mentions: Mentions, s: Statement) -> bool:
-    """ "soft mauve all over, not a mark on it": the colour is without markings."""
-    talk = mentions.talk
-    if s.value != "clean" or not set(talk.texts[s.start : s.end + 1]) & _MARKS:
-        return False
-    low = max(talk.sentence(s.start)[0], s.start - _WITHIN)
-    if any(p.label == "leaf" for p in mentions.parts_in(low, s.start)):
-        return False
-    if mentions.vocabulary.classes["flaw"] & set(talk.texts[s.start : s.end + 3]):
-        return False
-    return bool(mentions.colours_in(low, s.start))
-
-
-_MARKS = frozenset({"mark", "marks", "spot", "spots", "speck", "specks", "dot", "line"})

@@ -59,7 +59,8 @@ def _the_rest_after(mentions: Mentions, relation: int) -> int | None:
     for i in range(relation + 1, min(len(talk.texts), relation + 1 + _NEXT)):
         if talk.tokens[i - 1].mark in (".", "?"):
             return None
-        if talk.texts[i] in rest or mentions.ref_at(i) is not None:
+        ref = mentions.ref_at(i)
+        if talk.texts[i] in rest or (ref is not None and ref.cut is None):
             return i + 1
         if talk.texts[i] not in _SMALL:
             return None

@@ -30,6 +30,8 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _now_gone(mentions, s)
         and not _not_the_one(mentions, s)
         and not _somebodys_double(mentions, s)
+        and not _before_a_colour(mentions, s)
+        and not _not_so_many(mentions, s)
     ]
 
 
@@ -73,6 +75,8 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
     modals = _MODALS - {"'ll", "will"} if s.value in ("long", "free") else _MODALS
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
+    if s.trait in ("habit", "bloom_form") and {"till", "until", "once"} & set(texts[low : s.start]):
+        return True  # "leave it until the truss fills out"
     if s.trait == "health" and texts[s.start - 3 : s.start] in _INFERRED:
         return False  # "silvery streaks, that'll be thrips"
     if texts[max(low, s.start - 4) : s.start + 1].count("going") and _to_be(texts, low, s.start):
@@ -96,6 +100,7 @@ def _counts_a_thing(mentions: Mentions, s: Statement) -> bool:
         return False
     rest = talk.texts[s.end]
     flower = mentions.vocabulary.classes["flower"]
+    flower -= {"truss", "trusses", "petal", "petals"}
     plain = rest in _AFTER_A_FORM | flower or quantity(talk.texts, s.end) is not None
     return not plain and not mentions.colours_in(s.end, s.end + 1)
 
@@ -107,6 +112,25 @@ _AFTER_A_FORM = frozenset(
     "nothing flowered sort kind thing because cause by from to pelargonium zonal regal though "
     "anyway um er right probably maybe perhaps almost nearly five mm cm".split()
 )
+
+
+def _before_a_colour(mentions: Mentions, s: Statement) -> bool:
+    """ "a rather flat pink", "whatever pink that is, it's a strong one": said of the colour."""
+    if s.value == "flat":
+        return not mentions.talk.tokens[s.end - 1].mark and any(
+            c.end > s.end for c in mentions.colours_in(s.start, s.end + 1)
+        )
+    if s.value not in ("vigorous", "weak") or mentions.talk.texts[s.end - 1] not in ("one", "sort"):
+        return False
+    return bool(mentions.colours_in(max(0, s.start - _COLOUR_BEFORE), s.start))
+
+
+def _not_so_many(mentions: Mentions, s: Statement) -> bool:
+    """ "not so many trusses this time"; not "never seen so many"."""
+    return s.value == "free" and mentions.talk.texts[s.start - 1 : s.start] == ("not",)
+
+
+_COLOUR_BEFORE = 7
 
 
 def _somebodys_double(mentions: Mentions, s: Statement) -> bool:

@@ -232,6 +232,9 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
         "The bench is waist high, about ninety centimetres.",
         "A four inch nail holds it.",
         "The book gives it eighteen inches.",
+        "I'd want it under thirty centimetres for the front row.",
+        "Bare as a broomstick for the bottom eight inches.",
+        "Give it an inch and it takes a mile.",
     ],
 )
 def test_no_figure_of_this_plant(said: str) -> None:
