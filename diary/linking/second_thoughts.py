@@ -80,7 +80,11 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
                 second.start
             )
-            if _only_judged(mentions, second) and second.negated and second.value == first.value:
+            if (
+                (_only_judged(mentions, second) or _another_shade(first, second))
+                and second.negated
+                and second.value == first.value
+            ):
                 continue  # "it's magenta, it can't get any more magenta"
             if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
@@ -111,6 +115,11 @@ def _only_judged(mentions: Mentions, denied: Statement) -> bool:
         return True
     who, would, what = (*texts[denied.end : denied.end + 3], "", "", "")[:3]
     return who in _WHO and would in ("'d", "would", "'ll") and what not in ("call", "say", "put")
+
+
+def _another_shade(told: Statement, denied: Statement) -> bool:
+    """ "red, not dark red", "a proper purple, not blue purple": the colour itself stands."""
+    return bool(set(denied.modifiers) - set(told.modifiers))
 
 
 _JUDGING = tuple((w,) for w in "more good great proper real nice best common usual clear".split())

@@ -116,6 +116,27 @@ def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(parts) and not is_of_plant(mentions, parts[0])
 
 
+def _blemish(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "orange spots underneath the leaf", "the leaf has brown patches": an ailment's."""
+    talk = mentions.talk
+    near = mentions.parts_in(colour.start - 6, colour.end + 9)
+    marks = [p for p in near if p.label in ("spots", "blotch")]
+    leaves = [p for p in near if p.label == "leaf"]
+    if not marks or not leaves:
+        return False
+    first, last = sorted((marks[0], leaves[0]), key=lambda p: p.start)
+    own = range(colour.start, colour.end)
+    between = [talk.texts[i] for i in range(first.end, last.start) if i not in own]
+    same = talk.sentence_number(first.start) == talk.sentence_number(last.start)
+    return same and len(between) <= 4 and set(between) <= _ON_A_LEAF
+
+
+_ON_A_LEAF = frozenset(
+    "on under underneath over beneath across all the a its one some these those each every is are "
+    "has have got 's with in bottom lower old new".split()
+)
+
+
 def _not_yet(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "it might go purple in the cold"; not "I'll go with coral"."""
     texts = mentions.talk.texts
@@ -222,6 +243,7 @@ _HABITS = (
     _anothers_word,
     _handled,
     _crossed,
+    _blemish,
     _not_yet,
     was_once,
     wanted,

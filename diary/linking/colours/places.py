@@ -33,12 +33,22 @@ def _backed(mentions: Mentions, colour: ColourHeard) -> bool:
     return led and (ends or talk.clause(i)[1] == i + 1)
 
 
+def _tipped(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "white with green | tips"; not "bronze tips to the shoots"."""
+    talk, i = mentions.talk, colour.end
+    if talk.texts[i : i + 1] != ("tips",) or talk.tokens[i - 1].mark:
+        return False
+    low, stop = talk.clause(i)
+    return not {"shoots", "leaf", "leaves", "growth", "foliage"} & set(talk.texts[low:stop])
+
+
 def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
     talk = mentions.talk
-    if _backed(mentions, colour):
+    set_off = "reverse" if _backed(mentions, colour) else "edge"
+    if set_off == "reverse" or _tipped(mentions, colour):
         return Attached(
-            part="reverse",
+            part=set_off,
             rule="a colour before its part",
             score=0.9,
             start=colour.start,

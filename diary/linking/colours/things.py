@@ -141,8 +141,13 @@ def _on_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
     if not placed or not held or mentions.parts_in(i + 1, i + 4):
         return False
     where = talk.texts[i + 2 : i + 4]
+    if talk.texts[i] in ("in", "under") and where[:1] in _LIGHTS:
+        return False  # "the stems go nearly black in the sun"
     where = where[: 1 + (where[:1] in (("whole",), ("old",), ("top",), ("back",), ("far",)))]
     return bool(mentions.vocabulary.things & set(where))
+
+
+_LIGHTS = tuple((w,) for w in "sun light lamp torch moon sunset sunrise glass".split())
 
 
 def _alive(mentions: Mentions, colour: ColourHeard) -> bool:

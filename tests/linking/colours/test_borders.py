@@ -77,3 +77,22 @@ def test_judged_promised_and_drawn(said: str, expected: set[str]) -> None:
 def test_from_tip_to_tip_is_no_edge() -> None:
     assert values("marking", "Five centimetres from petal tip to petal tip.") == []
     assert values("marking", "I've pencilled it in for the show.") == []
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("A bit of rust, orange spots underneath the leaf.", set()),
+        ("The leaf has brown patches.", set()),
+        ("Purple spots on the petals.", {"spots purple"}),
+        ("Mum was white and dad was white, so go figure.", set()),
+        ("The stems go nearly black in the sun.", {"stem black"}),
+        ("There's white on the compost.", set()),
+        ("It's white with green tips.", {"bloom white", "edge green"}),
+        ("Bronze tips to the shoots.", {"bloom bronze"}),
+        ("It's red, not dark red.", {"bloom red"}),
+        ("It's not dark red, it's plain pink.", {"bloom pink"}),
+    ],
+)
+def test_blemishes_tips_and_other_shades(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
