@@ -54,9 +54,21 @@ def said_of_flower(mentions: Mentions, colour: ColourHeard) -> bool:
     start = _phrase_start(mentions, colour)
     if mentions.talk.texts[start - 1 : start + 1] == ("not", "the"):
         return False  # "not the white I was promised"
+    if _ring(mentions, colour) or mentions.talk.texts[start - 2 : start] in _ASKING:
+        return False
     return any(
         habit(mentions, colour, start) for habit in (_fragment, _told, _called, _joined, _in_it)
     )
+
+
+def _ring(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "a white halo where the two meet": of a marking that has no name here."""
+    talk, i = mentions.talk, colour.end
+    return talk.texts[i : i + 1] in _RINGS and not talk.tokens[i - 1].mark
+
+
+_ASKING = (("is", "it"), ("was", "it"), ("is", "that"), ("is", "this"), ("is", "she"))
+_RINGS = tuple((w,) for w in "halo halos ring rings band bands collar line lines bars rays".split())
 
 
 def _phrase_start(mentions: Mentions, colour: ColourHeard) -> int:
@@ -93,10 +105,22 @@ def _fragment(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
     low = talk.clause(colour.start)[0]
     if set(talk.texts[low:start]) <= _OPENERS or talk.tokens[start - 1].mark:
         return True
+    if _likened(mentions, max(low, start - 2), start) and start - low <= 2:
+        return talk.punctuated and bool(talk.tokens[colour.end - 1].mark)  # "Candyfloss pink."
     if talk.punctuated:
         return False
     handled = mentions.vocabulary.classes["handled"] if start < colour.start else frozenset()
     return talk.texts[start - 1] not in _BINDING | handled or talk.texts[start - 2 : start] in _DONE
+
+
+def _likened(mentions: Mentions, start: int, end: int) -> bool:
+    """Whether the words are for what a colour is like: "refrigerator | white"."""
+    talk = mentions.talk
+    known = _BINDING | _COPULAS | _WITH_COPULAS | mentions.vocabulary.things | SAID_OF_FLOWERS
+    known |= mentions.vocabulary.classes["handled"]
+    words = talk.texts[start:end]
+    plain = all(w.isalpha() and w not in known for w in words)
+    return plain and not mentions.parts_in(start, end) and not any(mentions.masked[start:end])
 
 
 def _pointed_at(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -159,7 +183,11 @@ def _called(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
     """ "I'd call it plum", "put it down as red", "we'll say coral"."""
     low = max(mentions.talk.clause(colour.start)[0], start - 9)
     named = mentions.vocabulary.colour_habits["naming"].find(mentions.talk.texts, low, colour.start)
-    return any(start <= n.end <= colour.start for n in named)
+    return any(
+        start <= n.end <= colour.start
+        or (start - n.end <= 2 and _likened(mentions, n.end, start))  # "I mean refrigerator white"
+        for n in named
+    )
 
 
 def _joined(mentions: Mentions, colour: ColourHeard, start: int) -> bool:

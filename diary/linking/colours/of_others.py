@@ -2,7 +2,7 @@
 
 from diary.linking.colours.after import in_phrase_after
 from diary.linking.colours.kinds import of_a_kind_or_name
-from diary.linking.colours.once import was_once
+from diary.linking.colours.once import of_one_had, spoilt, was_once
 from diary.linking.colours.places import noun_after
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.things import of_a_thing
@@ -246,6 +246,8 @@ _HABITS = (
     _blemish,
     _not_yet,
     was_once,
+    of_one_had,
+    spoilt,
     wanted,
     _no_part_of_it,
     _smelt,

@@ -12,6 +12,7 @@ _OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
 _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
 _ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
 _DRAWN_TO = frozenset("like love see notice mind fancy admire".split())  # "i like the stripe"
+_BUDDING = frozenset("showing breaking splitting cracking swelling bursting colouring".split())
 _POINTERS = frozenset({"it", "that", "which"})
 
 
@@ -51,11 +52,13 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     before = [p for p in mentions.parts_in(low, start) if is_of_plant(mentions, p)]
     if not before or before[-1].label == "bloom":
         return None
+    last = before[-1]
+    if last.label == "bud" and _BUDDING & set(talk.texts[last.end : start]):
+        return "bud"  # "it's not out, but the bud's showing, and it's plum"
     if word == ("it",):
         subject = subject_before(mentions, start)
         if subject is not None:
             return subject
-    last = before[-1]
     told_from = low if word == ("it",) else last.end
     if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):
         return None

@@ -96,3 +96,23 @@ def test_from_tip_to_tip_is_no_edge() -> None:
 )
 def test_blemishes_tips_and_other_shades(said: str, expected: set[str]) -> None:
     assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("I had one like this years back, and it was yellow by comparison.", set()),
+        ("I'd a sister of this, and she was cerise.", set()),
+        ("I had a look at it last week and it was red.", {"bloom red"}),
+        ("There's a red version of this at a friend's place.", set()),
+        ("There's a white halo where the two meet.", set()),
+        ("It's salmon bar the throat.", {"bloom salmon"}),
+        ("Muddy mauve, brown where the petals are going over.", {"bloom mauve"}),
+        ("It's brown, where you'd expect a red.", {"bloom brown"}),
+        ("It's not out, but the bud's showing colour and it's plum.", {"bud plum"}),
+        ("White, and I mean refrigerator white.", {"bloom white"}),
+        ("Candyfloss pink.", {"bloom pink"}),
+    ],
+)
+def test_others_once_had_rings_decay_and_buds(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
