@@ -14,6 +14,7 @@ from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Su
 from diary.linking.likeness.likeness import Likeness, find_likenesses
 from diary.linking.observe import band_of, observe
 from diary.linking.others import told_of_others
+from diary.linking.parents.on_record import parents_on_record
 from diary.linking.parents.parentage import find_parents
 from diary.linking.sizes.measures import find_measurements
 from diary.linking.statement import Statement
@@ -126,6 +127,7 @@ def _clip(
     ]
     own = (plant.number, plant.name)
     inside = [s for s in inside if not (s.trait.endswith("_parent") and s.value in own)]
+    inside += parents_on_record(mentions, stretch.start, stretch.end, plant, inside)
     alike = [
         statement
         for x in _starting_in(likenesses, stretch.start, stretch.end)

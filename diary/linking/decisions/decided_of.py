@@ -30,7 +30,16 @@ def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
         or (found.label in _OF_THINGS_TOO and thing_lately(mentions, found))
         or tally(mentions, found)
         or (found.label == "discard" and moved(mentions, found))
+        or (found.label == "breed" and role_of_another(mentions, found))
     )
+
+
+def role_of_another(mentions: Mentions, found: Found) -> bool:
+    """ "with Ember Lane for a mother": a parent of this plant; not "it'll do for a mother"."""
+    talk, classes = mentions.talk, mentions.vocabulary.classes
+    roles = classes["mother"] | classes["father"]
+    led = talk.texts[found.start] in ("for", "as") and talk.texts[found.end - 1] in roles
+    return led and mentions.ref_ending(found.start) is not None
 
 
 def thing_after(mentions: Mentions, found: Found) -> bool:

@@ -44,6 +44,8 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         if first.ref is None and second.ref is None and not strong:
             continue
+        if _role_told(mentions, second.end):
+            continue
         pollen_after = _given(mentions, second.end)
         between = texts[first.start - 1 : first.start] == ("between",) and not (
             _only_places(texts, first, second)
@@ -80,6 +82,18 @@ def _only_places(texts: tuple[str, ...], first: Operand, second: Operand) -> boo
     """ "between 23-10 and 23-12 on the shelf": two numbers, and nothing said of a cross."""
     numbers = all(o.ref is not None and o.ref.is_number for o in (first, second))
     return numbers and not _CROSSING & set(texts[max(0, first.start - 6) : first.start])
+
+
+def _role_told(mentions: Mentions, at: int) -> bool:
+    """ "this is 23-04, with A for a mother": the role says who it is, and 23-04 is no parent."""
+    texts, classes = mentions.talk.texts, mentions.vocabulary.classes
+    if texts[at : at + 1] == () or texts[at] not in ("for", "as"):
+        return False
+    at += 2 if texts[at + 1 : at + 2] and texts[at + 1] in _ARTICLES | classes["its"] else 1
+    return texts[at : at + 1] != () and texts[at] in classes["mother"] | {"seed", "pod"}
+
+
+_ARTICLES = frozenset({"a", "the", "my", "our"})
 
 
 def _led(mentions: Mentions, at: int) -> bool:

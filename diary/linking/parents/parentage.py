@@ -47,9 +47,23 @@ def find_parents(mentions: Mentions) -> tuple[Statement, ...]:
                     continue
                 used |= set(span)
             found.append(statement)
+    found = _known_before_new(mentions, found)
     found += _seed_before_pollen(mentions, found, used)
     found += _other_parent(mentions, found, used)
     return tuple(sorted(found, key=lambda s: s.start))
+
+
+def _known_before_new(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """ "with A for a mother and B for a father, God help it": God is no name where B is told."""
+    talk = mentions.talk
+    told = {(s.trait, talk.sentence_number(s.start)) for s in found if mentions.ref_at(s.start)}
+    return [
+        s
+        for s in found
+        if s.trait not in _OTHER
+        or mentions.ref_at(s.start)
+        or (s.trait, talk.sentence_number(s.start)) not in told
+    ]
 
 
 def _other_parent(

@@ -142,6 +142,8 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         if operand is None or not known(operand) or _in_doubt(mentions, operand):
             continue
+        if texts[cue.start] in _ANY and mentions.talk.between(cue.end, operand.start, (COMMA,)):
+            continue  # "one of mine, number twenty-one of the twenty-eights"
         if not asserted(mentions, cue.start, operand.end) or _given_away(mentions, cue):
             continue
         if _plant_owned(mentions, cue):
@@ -155,6 +157,9 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         score = 0.75 if vague else 0.95 if operand.ref is not None else 0.85
         yield parent(trait, operand, "a parent named after its role", score)
+
+
+_ANY = frozenset({"one", "plant"})
 
 
 def _is_vague(mentions: Mentions, words: tuple[str, ...]) -> bool:

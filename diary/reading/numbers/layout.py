@@ -22,6 +22,7 @@ _MISSING_ZERO, _HOMOPHONE, _NO_PREFIX, NO_SUFFIX, _SHORT_YEAR = 0.06, 0.1, 0.05,
 def lay_out(
     run: list[Piece], shape: Shape, system: NumberSystem, start: int, end: int
 ) -> list[NumberHeard]:
+    led_by_letter = run[0].kind == "letter"
     if shape.letter_between:
         run = _letter_first(run)
     prefix, body, penalty = "", run, 0.0
@@ -63,7 +64,7 @@ def lay_out(
     column = shape.year_column
     years = shape.leads if column == 0 else shape.lasts
     found = []
-    laid = [*_layouts(body, shape), *(_year_left_out(body, shape) if letters else ())]
+    laid = [*_layouts(body, shape), *(_year_left_out(body, shape) if led_by_letter else ())]
     for groups, cost in laid:
         if not int(groups[-1]):
             continue  # no plant is number nought

@@ -107,14 +107,24 @@ def _is_article(talk: Talk, at: int) -> bool:
     return talk.texts[at + 1] not in _VERBS
 
 
+def _digits_follow(texts: tuple[str, ...], at: int) -> bool:
+    """Whether digits stand right after the token, or after a separator said aloud."""
+    at += 2 if texts[at + 1 : at + 2] and texts[at + 1] in SEPARATORS else 1
+    after = texts[at] if at < len(texts) else ""
+    return after[:1].isdecimal() or after in ONES or after in TENS
+
+
 def _spells_prefix(texts: tuple[str, ...], at: int) -> bool:
     """Whether a letter's name stands right before digits."""
     after = texts[at + 1] if at + 1 < len(texts) else ""
     return texts[at] in _PREFIX_NAMES and (after.isdecimal() or after in ONES or after in TENS)
 
 
-def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
-    """The pieces of a number that begins at the token; stops at the first other word."""
+def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> Iterator[Piece]:
+    """The pieces of a number that begins at the token; stops at the first other word.
+
+    `prefixes` are the letters in use, small: "bx" of "BX nineteen" where numbers begin so.
+    """
     texts, i, count = talk.texts, at, 0
     while i < len(texts) and count < _MOST_PIECES:
         if i > at and talk.tokens[i - 1].mark in (".", "?"):
@@ -153,6 +163,9 @@ def pieces_from(talk: Talk, at: int) -> Iterator[Piece]:
             i = number.end
         elif text in SEPARATORS and i > at:
             yield Piece("sep", "-", i + 1)
+            i += 1
+        elif len(text) > 1 and text in prefixes and _digits_follow(texts, i):
+            yield Piece("letter", text, i + 1)
             i += 1
         elif (len(text) == 1 and text.isalpha()) or (
             text in _LETTERS and (i > at or _spells_prefix(texts, i))

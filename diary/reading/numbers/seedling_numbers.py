@@ -95,7 +95,7 @@ def _number_at(
         rest = _number_at(talk, at + 1, system, vocabulary) if texts[at + 1] != "one" else None
         if rest is not None and rest.on_record:
             return None  # "shuffle along one 24 12"
-    pieces = _without_echo(list(pieces_from(talk, at)), system)
+    pieces = _without_echo(list(pieces_from(talk, at, system.prefixes)), system)
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
     candidates: list[NumberHeard] = []

@@ -34,6 +34,7 @@ class NumberSystem:
 
     shapes: tuple[Shape, ...]
     seedlings: dict[str, KnownSeedling]
+    prefixes: frozenset[str]  # the letters in use, small: "r", "px"
 
     def seedling(self, number: str) -> KnownSeedling | None:
         """The seedling on record with this number, however its letters are written."""
@@ -83,7 +84,9 @@ class NumberSystem:
 
 def number_system(known: Known) -> NumberSystem:
     """The formats in use, and every number on record by its spelling in capitals."""
+    shapes = learn_shapes((s.number for s in known.seedlings), known.number_format)
     return NumberSystem(
-        shapes=learn_shapes((s.number for s in known.seedlings), known.number_format),
+        shapes=shapes,
+        prefixes=frozenset(p.lower() for shape in shapes for p in shape.prefixes if p),
         seedlings={s.number.upper(): s for s in known.seedlings},
     )

@@ -7,15 +7,9 @@ short), "cross eleven, plant two". Leaves alone "8 of the 20 seeds", "one of the
 from collections.abc import Iterator
 
 from diary.reading.numbers.batches import Batch, batch_at, letters_at, serial_at
-from diary.reading.numbers.format import Shape, parse
-from diary.reading.numbers.system import (
-    NEAR_RECORD,
-    ON_RECORD,
-    PLAUSIBLE,
-    NumberHeard,
-    NumberSystem,
-)
-from diary.reading.numerals import whole
+from diary.reading.numbers.format import Shape
+from diary.reading.numbers.system import NumberHeard, NumberSystem
+from diary.reading.numbers.told_by_cross import cut_number, lettered, number_as_written, of_cross
 from diary.reading.tokens import COMMA, Talk
 
 _COUNTED = frozenset(
@@ -36,34 +30,12 @@ _PLACES = frozenset({"plant", "number", "seedling"})
 def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     """A number told with its batch that begins at the token, if any."""
     return (
-        _of_cross(talk, at, system)
+        of_cross(talk, at, system)
         or _of_same(talk, at)
         or _of_letter(talk, at, system)
         or _of_batch(talk, at, system)
         or _batch_first(talk, at, system)
     )
-
-
-def _of_cross(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
-    """ "cross eleven, plant two", "cross seven of twenty-five, plant two", "year 24, cross 3"."""
-    texts = talk.texts
-    first = batch_at(texts, at) if texts[at] == "year" else None
-    at_cross = first.end if first else at
-    named = texts[at_cross : at_cross + 1] == ("cross",)
-    cross = whole(texts, at_cross + 1) if named else None
-    if cross is None:
-        return None
-    j, year = cross.end, first.year[-2:] if first else None
-    if texts[j : j + 1] == ("of",) and (batch := batch_at(texts, j + 1)):
-        j, year = batch.end, batch.year[-2:]
-    plant = whole(texts, j + (texts[j : j + 1] != () and texts[j] in _PLACES))
-    if plant is None:
-        return None
-    groups = (str(int(cross.value)), str(int(plant.value)))
-    if year is not None:
-        shape = next((s for s in system.shapes if s.groups == 3 and not s.suffixed), None)
-        return _heard(system, shape, (year, *groups), at, plant.end) if shape else None
-    return _cut(at, plant.end, groups)
 
 
 def _of_same(talk: Talk, at: int) -> NumberHeard | None:
@@ -90,7 +62,7 @@ def _of_same(talk: Talk, at: int) -> NumberHeard | None:
     ends = the and texts[j] == "same" and (i > at or bool(talk.tokens[j].mark))
     if not spanned and not ends:
         return None
-    return _cut(at, j + 1 + spanned, (digits,)) if digits != "1" or i > at else None
+    return cut_number(at, j + 1 + spanned, (digits,)) if digits != "1" or i > at else None
 
 
 def _of_letter(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
@@ -113,27 +85,7 @@ def _of_letter(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     ended = end >= len(texts) or bool(talk.tokens[end - 1].mark) or texts[end] not in _MANY
     if not numbered and (len(digits) < 2 or not ended):
         return None
-    return _lettered(system, letters, digits, at, end)
-
-
-def _lettered(
-    system: NumberSystem, letters: str, digits: str, start: int, end: int
-) -> NumberHeard | None:
-    """The number of the batch of a letter: the one on record, else of that letter's last year."""
-    tried: list[NumberHeard] = []
-    for shape in system.shapes:
-        if letters not in shape.prefixes or shape.suffixed or shape.groups > 2:
-            continue
-        leads = {
-            parsed.groups[0]
-            for number in system.seedlings
-            if (parsed := parse(number)) and parsed.prefix == letters and len(parsed.groups) == 2
-        }
-        fronts = [(lead,) for lead in sorted(leads)] if shape.groups == 2 else [()]
-        tried += [
-            _heard(system, shape, (*front, digits), start, end, prefix=letters) for front in fronts
-        ]
-    return next((n for n in tried if n.on_record), tried[-1] if tried else None)
+    return lettered(system, letters, digits, at, end)
 
 
 def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
@@ -231,7 +183,7 @@ def _best(
         heard
         for shape, groups, letters in _in_batch(system, batch.year, digits)
         if (
-            heard := _heard(
+            heard := number_as_written(
                 system, shape, groups, start, end or batch.end, prefix=prefix or letters
             )
         )
@@ -262,36 +214,3 @@ def placed(system: NumberSystem, year: str, digits: str) -> str | None:
     """The number at a place in a year's batch, in the shape where it is on record if any."""
     found = [shape.write(p, groups, "") for shape, groups, p in _in_batch(system, year, digits)]
     return next((n for n in found if system.seedling(n)), found[0] if found else None)
-
-
-def _heard(
-    system: NumberSystem,
-    shape: Shape,
-    groups: tuple[str, ...],
-    start: int,
-    end: int,
-    *,
-    prefix: str = "",
-) -> NumberHeard:
-    number = shape.write(prefix, groups, "")
-    known = system.seedling(number)
-    return NumberHeard(
-        start=start,
-        end=end,
-        number=known.number if known else number,
-        score=ON_RECORD if known else NEAR_RECORD,
-        on_record=known is not None,
-        explicit=True,
-    )
-
-
-def _cut(start: int, end: int, groups: tuple[str, ...]) -> NumberHeard:
-    return NumberHeard(
-        start=start,
-        end=end,
-        number="",
-        score=PLAUSIBLE,
-        on_record=False,
-        explicit=True,
-        cut=(groups, ""),
-    )

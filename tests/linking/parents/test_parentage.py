@@ -38,6 +38,8 @@ CROSS = {"seed_parent": "Fenmarsh Lad", "pollen_parent": "Copper Lantern"}
         "Pollen from Copper Lantern went on to Fenmarsh Lad.",
         "The parents are Fenmarsh Lad and Copper Lantern.",
         "Fenmarsh Lad, seed; Copper Lantern, pollen.",
+        "This has Fenmarsh Lad for a mother and Copper Lantern for a father, God help it.",
+        "The mum's definitely Fenmarsh Lad and the dad's obviously Copper Lantern.",
         "I pollinated Fenmarsh Lad with Copper Lantern.",
         "Its parents are Fenmarsh Lad, which bore the seed, and Copper Lantern.",
         "The mother of this was Fenmarsh Lad and I used Copper Lantern on her.",

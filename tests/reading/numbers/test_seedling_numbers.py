@@ -90,6 +90,12 @@ def test_every_way_of_saying_one_number(said: str) -> None:
         ("24B07", "24B07", ("24B07", "24C11")),
         ("twenty-four D oh three", "24D03", ("24B07", "24C11")),
         ("C eleven", "24C11", ("24B07", "24C11")),
+        ("twenty-five B two", "25B02", ("24B07", "25B20")),
+        ("cross B of the same year, plant eleven", "24B11", ("24B11", "24C11")),
+        ("plant eleven of cross C", "24C11", ("24B11", "24C11")),
+        ("number eleven of the 24Cs", "24C11", ("24B11", "24C11")),
+        ("BX nineteen", "BX/19", ("BX/19", "PX/9")),
+        ("PX dash nine", "PX/9", ("BX/19", "PX/9")),
     ],
 )
 def test_formats(said: str, number: str, register: tuple[str, ...]) -> None:
