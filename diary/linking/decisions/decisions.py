@@ -80,6 +80,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 firm=firm,
             )
         )
+    kept = [s for s in kept if not _kept_for_a_time(mentions, s, kept)]
     kept += crosses_to_make(mentions, taken)
     kept += _bare(mentions, kept)
     kept += _once_more(mentions)
@@ -89,6 +90,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
+_POINTING = frozenset({"that", "this", "the", "these", "those"})
 _LEADS = frozenset(
     "so and but no nope nah right yes yeah aye well then ok okay now or sorry afraid mate "
     "love anyway therefore either".split()
@@ -105,8 +107,24 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
     padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
     ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
     named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
-    led = all(i in padding or talk.texts[i] in _LEADS for i in range(low, found.start))
-    return bool(ends) and not named and led
+    return bool(ends) and not named and _is_led(mentions, found, low, padding)
+
+
+def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bool:
+    """Nothing but "so", "no, that" before it; captions have no mark before such a "so"."""
+    talk = mentions.talk
+    at = found.start
+    while at > low and (at - 1 in padding or talk.texts[at - 1] in _LEADS | _POINTING):
+        at -= 1
+    return at == low or (not talk.punctuated and "so" in talk.texts[at : found.start])
+
+
+def _kept_for_a_time(mentions: Mentions, one: Statement, kept: list[Statement]) -> bool:
+    """ "I'll give it house room | one more winter": patience, and no keeping."""
+    stop = mentions.talk.clause(one.end - 1)[1]
+    return one.value == "keep" and any(
+        s.value == "watch" and one.end <= s.start < min(stop, one.end + 2) for s in kept
+    )
 
 
 def _off_to_a_show(mentions: Mentions, found: Found) -> bool:
@@ -184,15 +202,15 @@ def _score(decision: str, words: int) -> float:
 def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
     talk, found = mentions.talk, []
-    if not talk.punctuated:
-        return []
     taken = {i for s in kept for i in range(s.start, s.end)}
     for f in mentions.phrases(mentions.vocabulary.decisions_bare):
         start, stop = talk.clause(f.start)
+        if not talk.punctuated:  # "i've six of those | so bin"
+            start += (f.start - start) * (talk.texts[f.start - 1] == "so")
         alone = (
             start == f.start
             and stop - f.start <= 2
-            and talk.tokens[stop - 1].mark
+            and (talk.tokens[stop - 1].mark or talk.texts[f.start - 1] == "so")
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
             and answer(mentions, f) not in (Answer.OPEN, Answer.NO)

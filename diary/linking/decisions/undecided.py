@@ -12,9 +12,12 @@ _CUE_REACH, _FOLLY_REACH, _CONDITION_REACH = 4, 5, 4
 _TURNS = frozenset({"but", "so", "then", "now"})
 _CONFIRMED_REACH, _CONDITIONED_REACH = 12, 10
 _CONDITIONS = frozenset({"if", "unless", "provided", "should", "as"})
-_TURNED = frozenset({"but", "no", "so"})
+_TURNED = frozenset({"but", "no", "so", "things"})
 _WOULD = frozenset({"would", "'d"})
-_UNREAL = frozenset({"had", "were", "was", "did", "could", "only", "would", "wasn't", "'d"})
+_UNREAL = frozenset(
+    "had were was did could only would 'd knew got held came went flowered stood thought grew "
+    "looked opened smelt smelled made kept gave".split()
+)
 _PAST = frozenset(
     {"went", "was", "were", "been", "came", "took", "stood", "showed", "won", "brought", "since"}
 )
@@ -26,6 +29,7 @@ def does_not_hold(mentions: Mentions, found: Found) -> bool:
     """Whether the decision is told as one that was not, or is not to be, made."""
     return (
         nearly(mentions, found)
+        or whether(mentions, found)
         or folly(mentions, found)
         or (counterfactual(mentions, found) and not confirmed(mentions, found))
         or long_done(mentions, found)
@@ -48,6 +52,18 @@ def nearly(mentions: Mentions, found: Found) -> bool:
         and not talk.between(cue.start, found.start, (COMMA,))
         for cue in mentions.cue("nearly", max(low, found.start - _CUE_REACH - 5), found.start + 1)
     )
+
+
+def whether(mentions: Mentions, found: Found) -> bool:
+    """ "I'm asked whether I name them", "how to show it is beyond me"; not "see how it does"."""
+    lead = mentions.talk.texts[max(0, found.start - 3) : found.start + 1]
+    return any(
+        word in _WHETHER and after in _WHO for word, after in zip(lead, lead[1:], strict=False)
+    )
+
+
+_WHETHER = frozenset({"whether", "why", "how"})
+_WHO = frozenset({"i", "we", "to"})
 
 
 def folly(mentions: Mentions, found: Found) -> bool:

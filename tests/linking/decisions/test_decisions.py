@@ -89,6 +89,9 @@ from tests.reading.said import values
         ("I'm making a mother out of this one.", "breed"),
         ("It's time this had a proper handle.", "name"),
         ("It's climbing out of its pot.", "repot"),
+        ("So that one stays, and the label goes back in.", "keep"),
+        ("it's the sixth red i've had out of this cross so bin", "discard"),
+        ("I'll give it house room one more winter.", "watch"),
         # done before, and to be done again
         ("I divided it in September, so I'll be doing the same again this year.", "propagate"),
         ("I've bred from it three times and I'll do it again.", "breed"),
@@ -126,6 +129,8 @@ def test_decisions(said: str, decision: str) -> None:
         "He waits till I start talking.",
         "It's the pick of the bunch.",
         "Three pound eighty a pot, that would pay for the compost.",
+        "so it's gone dead leggy",
+        "Up to the top shelf now.",
     ],
 )
 def test_no_decision(said: str) -> None:

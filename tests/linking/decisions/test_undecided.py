@@ -42,6 +42,8 @@ def test_it_holds(said: str, decision: str) -> None:
         "My wife would bin it.",
         "They'd bin it.",
         "You'd throw that out, wouldn't you?",
+        "I'm asked whether I name them after pupils.",
+        "I'd propagate it if I knew the parents.",
         "I don't know that it's worth a bigger pot.",
         "I'd keep it if it had any colour.",
         "If it does nothing by June it's for the heap.",
