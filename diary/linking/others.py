@@ -68,6 +68,9 @@ def told_of_others(
         which = talk.texts[cue.end : cue.end + 2]
         if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
             found |= set(range(cue.end, _until_back(mentions, cue.end, end)))
+        shown = mentions.ref_ending(cue.start)
+        if shown is not None and _is_plant(mentions, shown, plant):
+            continue  # "3108 her sister came out the same"
         if (
             cue.start - clause <= 1
             and talk.texts[cue.end : cue.end + 1]

@@ -28,6 +28,7 @@ _ITSELF = frozenset({"it", "her", "him", "this", "that", "them", "you"})
 _OVER = frozenset({"on", "to", "onto", "over", "with", "'s", "pollen", "straight", "right", "back"})
 _UPON = frozenset({"on", "onto", "to", "over", "with"})
 _GOING = frozenset("goes going go gets getting be is 's 'll will put dabbed being to".split())
+_TIMES = tuple((word,) for word in "tomorrow tonight today next this".split())
 _DUSTING = frozenset(
     "dust dusting brush brushing dab dabbing cross crossing hit hitting pollinate pollinating "
     "tickle tickling marry marrying mate mating pair pairing".split()
@@ -131,7 +132,7 @@ def _soon_said(words: tuple[str, ...]) -> bool:
 
 
 def _goes_on(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
-    """ "A's pollen goes on it this evening", "A will be going on her"."""
+    """ "A's pollen goes on it this evening", "A will be going on her", "A goes on tomorrow"."""
     texts = mentions.talk.texts
     i = ref.end
     while i < len(texts) and texts[i] in ("'s", "pollen"):
@@ -140,6 +141,8 @@ def _goes_on(mentions: Mentions, ref: Ref) -> Iterator[tuple[int, int]]:
     while i < len(texts) and i - verb < _AROUND and texts[i] in _GOING:
         i += 1
     to = _upon_it(mentions, i)
+    if to is None and texts[i : i + 1] == ("on",) and texts[i + 1 : i + 2] in _TIMES:
+        to = i + 2
     if i > verb and to is not None and {"goes", "going", "go", "gets", "put"} & set(texts[verb:i]):
         yield ref.start, to
 

@@ -111,12 +111,12 @@ def _is_whole(mentions: Mentions, found: Found) -> bool:
 
 
 def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bool:
-    """Nothing but "so", "no, that" before it; captions have no mark before such a "so"."""
+    """Nothing but "so", "no, that" before it; before a "so" may stand what it follows from."""
     talk = mentions.talk
     at = found.start
     while at > low and (at - 1 in padding or talk.texts[at - 1] in _LEADS | _POINTING):
         at -= 1
-    return at == low or (not talk.punctuated and "so" in talk.texts[at : found.start])
+    return at == low or "so" in talk.texts[at : found.start]
 
 
 def _kept_for_a_time(mentions: Mentions, one: Statement, kept: list[Statement]) -> bool:
@@ -205,8 +205,8 @@ def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     taken = {i for s in kept for i in range(s.start, s.end)}
     for f in mentions.phrases(mentions.vocabulary.decisions_bare):
         start, stop = talk.clause(f.start)
-        if not talk.punctuated:  # "i've six of those | so bin"
-            start += (f.start - start) * (talk.texts[f.start - 1] == "so")
+        if talk.texts[f.start - 1] == "so":  # "i've six of those | so bin"
+            start = f.start
         alone = (
             start == f.start
             and stop - f.start <= 2

@@ -4,6 +4,8 @@
 it would be madness", "I'd keep it if it had any colour".
 """
 
+from itertools import pairwise
+
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA
@@ -37,6 +39,7 @@ def does_not_hold(mentions: Mentions, found: Found) -> bool:
         or not_such_a_one(mentions, found)
         or lesser(mentions, found)
         or (found.label == "breed" and put_before(mentions, found))
+        or (found.label in ("repot", "discard") and traded(mentions, found))
         or somebody_elses(mentions, found)
     )
 
@@ -57,9 +60,7 @@ def nearly(mentions: Mentions, found: Found) -> bool:
 def whether(mentions: Mentions, found: Found) -> bool:
     """ "I'm asked whether I name them", "how to show it is beyond me"; not "see how it does"."""
     lead = mentions.talk.texts[max(0, found.start - 3) : found.start + 1]
-    return any(
-        word in _WHETHER and after in _WHO for word, after in zip(lead, lead[1:], strict=False)
-    )
+    return any(word in _WHETHER and after in _WHO for word, after in pairwise(lead))
 
 
 _WHETHER = frozenset({"whether", "why", "how"})
@@ -155,6 +156,17 @@ def lesser(mentions: Mentions, found: Found) -> bool:
     )
 
 
+def traded(mentions: Mentions, found: Found) -> bool:
+    """ "he tried to sell me a bigger pot", "that would pay for a new bin": goods and prices."""
+    low = mentions.talk.clause(found.start)[0]
+    lead = mentions.talk.texts[max(low, found.start - _TRADE_REACH) : found.start]
+    return bool(_TRADE & set(lead)) and not {"it", "this", "that"} & set(lead[-2:])
+
+
+_TRADE = frozenset("sell sold selling buy bought buying pay paid pays price pounds quid".split())
+_TRADE_REACH = 5
+
+
 def put_before(mentions: Mentions, found: Found) -> bool:
     """ "I put the pollen of A on B", "I took A's pollen and put it on B": a cross of old.
 
@@ -183,9 +195,9 @@ _DENIES = frozenset({"not", "no", "never", "hardly", "nothing"})
 
 def long_done(mentions: Mentions, found: Found) -> bool:
     """ "it went to the show and got nowhere", "it was on the heap"; not "it's on the heap"."""
-    if found.label not in _TOLD_OF_THE_PAST:
-        return False
     talk = mentions.talk
+    if found.label not in _TOLD_OF_THE_PAST or "enough" in talk.texts[found.start : found.end]:
+        return False  # "it's been in that pot long enough"
     low = max(talk.clause(found.start)[0], found.start - 3)
     return bool(_PAST & set(talk.texts[low : found.start + 1])) or (
         "had" in talk.texts[low : found.start] and found.label == "show"

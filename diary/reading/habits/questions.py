@@ -63,6 +63,7 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             how = talk.texts[max(0, cue.start - 4) : cue.start]
             if talk.texts[cue.start] in _ASKING or "how" in how:  # "where's my tape 3 centimetres"
                 stop = next((i for i in range(cue.end, stop) if quantity(talk.texts, i)), stop)
+            stop = next((i for i in range(cue.end + 1, stop) if talk.texts[i] in _ANSWERED), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
 
@@ -78,6 +79,7 @@ def _no_head(talk: Talk, cue: Found) -> bool:
 
 _MODALS = frozenset("can could will 'll would 'd may might must should shall to".split())
 _TAG_WITHIN = 8
+_ANSWERED = frozenset({"so", "yes", "nope", "aye", "yeah", "nah"})
 
 
 def _noun_before(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:

@@ -43,6 +43,8 @@ def test_it_holds(said: str, decision: str) -> None:
         "They'd bin it.",
         "You'd throw that out, wouldn't you?",
         "I'm asked whether I name them after pupils.",
+        "The man at the garden centre tried to sell me a bigger pot.",
+        "They wanted me to take it to the show and I wouldn't.",
         "I'd propagate it if I knew the parents.",
         "I don't know that it's worth a bigger pot.",
         "I'd keep it if it had any colour.",
