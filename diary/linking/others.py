@@ -38,6 +38,7 @@ _VERBS = frozenset(
 )
 
 
+_UPON = (("on",), ("onto",), ("over",))
 _BESIDE = frozenset({"beside", "behind", "alongside", "by", "above", "below", "under"})
 
 
@@ -138,8 +139,9 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
         and talk.sentence(ref.start)[0] == i
     ):
         return ref.start
-    if talk.texts[ref.end : ref.end + 2] == ("'s", "pollen"):
-        return None  # "Tin Whistle's pollen goes on it tonight"
+    given = talk.texts[ref.end : ref.end + 2]
+    if given == ("'s", "pollen") or (given[:1] == ("goes",) and given[1:] in _UPON):
+        return None  # "Tin Whistle's pollen goes on it tonight", "Tin Whistle goes on tomorrow"
     if rest and rest[0] in _VERBS:
         return ref.start
     return None

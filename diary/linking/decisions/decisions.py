@@ -9,17 +9,18 @@ import re
 from diary.linking.decisions.answered import Answer, answer
 from diary.linking.decisions.crosses_to_make import crosses_to_make
 from diary.linking.decisions.decided_of import is_of_the_plant
+from diary.linking.decisions.for_a_time import for_a_time
 from diary.linking.decisions.intended import find_intended
 from diary.linking.decisions.judged_later import find_judged_later
 from diary.linking.decisions.overturned import denied_by, overturned, put_off
 from diary.linking.decisions.padding import padded
 from diary.linking.decisions.refused import find_refused
 from diary.linking.decisions.undecided import confirmed, does_not_hold, under_condition
+from diary.linking.decisions.whole_clauses import in_one_word, is_a_whole_clause
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
-from diary.reading.tokens import COMMA
 
 _MAYBE = re.compile(
     r"\b(might|may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
@@ -36,7 +37,9 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     vocabulary, talk = mentions.vocabulary, mentions.talk
     found = mentions.phrases(vocabulary.decisions, vocabulary.decisions_never)
     found += padded(mentions, vocabulary.decisions, vocabulary.decisions_never, found)
-    found += [f for f in mentions.phrases(vocabulary.decisions_last) if _is_whole(mentions, f)]
+    found += [
+        f for f in mentions.phrases(vocabulary.decisions_last) if is_a_whole_clause(mentions, f)
+    ]
     found = [f for f in found if not _runs_into_verb(mentions, f)]
     kept: list[Statement] = []
     taken: set[int] = set()
@@ -80,63 +83,14 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 firm=firm,
             )
         )
-    kept = [s for s in kept if not _kept_for_a_time(mentions, s, kept)]
+    kept = for_a_time(mentions, kept)
     kept += crosses_to_make(mentions, taken)
-    kept += _bare(mentions, kept)
+    kept += in_one_word(mentions, kept)
     kept += _once_more(mentions)
     kept += find_refused(mentions, kept)
     kept += find_intended(mentions, kept)
     kept += find_judged_later(mentions, kept)
     return tuple(sorted(kept, key=lambda s: s.start))
-
-
-_POINTING = frozenset({"that", "this", "the", "these", "those"})
-_LEADS = frozenset(
-    "so and but no nope nah right yes yeah aye well then ok okay now or sorry afraid mate "
-    "love anyway therefore either".split()
-)
-
-
-def _is_whole(mentions: Mentions, found: Found) -> bool:
-    """ "so that goes", "no, she stays"; not "so cerise it stays", "it goes and goes"."""
-    talk = mentions.talk
-    if talk.texts[found.end : found.end + 2] == ("and", talk.texts[found.end - 1]):
-        return False
-    low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
-    after = talk.texts[found.end : found.end + 1]
-    padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
-    ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
-    named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
-    return bool(ends) and not named and _is_led(mentions, found, low, padding)
-
-
-def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bool:
-    """Nothing but "so", "no, that" before it; before a "so" may stand what it follows from."""
-    talk = mentions.talk
-    at = found.start
-    while at > low and (at - 1 in padding or talk.texts[at - 1] in _LEADS | _POINTING):
-        at -= 1
-    return at == low or "so" in talk.texts[at : found.start]
-
-
-def _kept_for_a_time(mentions: Mentions, one: Statement, kept: list[Statement]) -> bool:
-    """ "I'll give it house room | one more winter": patience, and no keeping."""
-    stop = mentions.talk.clause(one.end - 1)[1]
-    return one.value == "keep" and any(
-        s.value == "watch" and one.end <= s.start < min(stop, one.end + 2) for s in kept
-    )
-
-
-def _off_to_a_show(mentions: Mentions, found: Found) -> bool:
-    """ "it'd not disgrace me in the three pot class | so it's going": where to was just told."""
-    if found.label != "discard" or "going" not in mentions.talk.texts[found.start : found.end]:
-        return False
-    low = max(0, found.start - _JUST_TOLD)
-    told = mentions.vocabulary.decisions.find(mentions.talk.texts, low, found.start)
-    return any(f.label == "show" for f in told)
-
-
-_JUST_TOLD = 12
 
 
 def _only_wished(mentions: Mentions, found: Found) -> bool:
@@ -179,10 +133,6 @@ def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
 _CONTRACTED = frozenset(
     "'s 'll 'd 've 're 'm not is was will would can could should has had must".split()
 )
-_TAILS = frozenset(
-    "och oh next okay ok anyway then sorry and but so i no love mate now that too today "
-    "tonight".split()
-)
 _SOON = frozenset(
     "'ll will going shall be want today tonight tomorrow next afternoon spring summer".split()
 )
@@ -197,37 +147,6 @@ def _score(decision: str, words: int) -> float:
     if decision in _OFTEN_MEANT_OTHERWISE:
         return 0.82
     return 0.9 if words > 1 else 0.84
-
-
-def _bare(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
-    """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
-    talk, found = mentions.talk, []
-    taken = {i for s in kept for i in range(s.start, s.end)}
-    for f in mentions.phrases(mentions.vocabulary.decisions_bare):
-        start, stop = talk.clause(f.start)
-        if talk.texts[f.start - 1] == "so":  # "i've six of those | so bin"
-            start = f.start
-        alone = (
-            start == f.start
-            and stop - f.start <= 2
-            and (talk.tokens[stop - 1].mark or talk.texts[f.start - 1] == "so")
-            and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
-            and is_of_the_plant(mentions, Found(f.start, stop, f.label))
-            and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
-            and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
-        )
-        if alone and not taken & set(range(f.start, f.end)):
-            found.append(
-                Statement(
-                    trait="decision",
-                    value=f.label,
-                    start=f.start,
-                    end=f.end,
-                    rule="a decision in one word",
-                    score=0.88,
-                )
-            )
-    return found
 
 
 def _once_more(mentions: Mentions) -> list[Statement]:

@@ -15,7 +15,7 @@ from tests.reading.said import values
         "I've just dusted her with Copper Lantern.",
         "I put Copper Lantern's pollen on it Tuesday.",
         "I'm going to put that across Copper Lantern and see what falls out.",
-        "Two flowers are bagged, and Copper Lantern goes on tomorrow.",
+        "She's ready, and Copper Lantern goes on tomorrow.",
     ],
 )
 def test_to_breed(said: str) -> None:

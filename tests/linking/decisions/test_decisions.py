@@ -92,9 +92,6 @@ from tests.reading.said import values
         ("it's been in that yoghurt pot long enough", "repot"),
         ("I'll pot up some offsets.", "propagate"),
         ("It can stop where it is till I drop.", "keep"),
-        ("So that one stays, and the label goes back in.", "keep"),
-        ("it's the sixth red i've had out of this cross so bin", "discard"),
-        ("I'll give it house room one more winter.", "watch"),
         # done before, and to be done again
         ("I divided it in September, so I'll be doing the same again this year.", "propagate"),
         ("I've bred from it three times and I'll do it again.", "breed"),

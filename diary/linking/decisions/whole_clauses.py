@@ -1,0 +1,89 @@
+"""Decisions that are a whole clause or one word: "so that goes", "no, she stays", "Bin."
+
+The same words inside a longer clause say something else: "so cerise it stays", "it goes
+and goes", "it stays low".
+"""
+
+from diary.linking.decisions.answered import Answer, answer
+from diary.linking.decisions.decided_of import is_of_the_plant
+from diary.linking.statement import Statement
+from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
+from diary.reading.tokens import COMMA
+
+_POINTING = frozenset({"that", "this", "the", "these", "those"})
+_LEADS = frozenset(
+    "so and but no nope nah right yes yeah aye well then ok okay now or sorry afraid mate "
+    "love anyway therefore either".split()
+)
+
+
+def is_a_whole_clause(mentions: Mentions, found: Found) -> bool:
+    """ "so that goes", "no, she stays"; not "so cerise it stays", "it goes and goes"."""
+    talk = mentions.talk
+    if talk.texts[found.end : found.end + 2] == ("and", talk.texts[found.end - 1]):
+        return False
+    low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
+    after = talk.texts[found.end : found.end + 1]
+    padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
+    ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
+    named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
+    return bool(ends) and not named and _is_led(mentions, found, low, padding)
+
+
+def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bool:
+    """Nothing but "so", "no, that" before it; before a "so" may stand what it follows from."""
+    talk = mentions.talk
+    at = found.start
+    while at > low and (at - 1 in padding or talk.texts[at - 1] in _LEADS | _POINTING):
+        at -= 1
+    return at == low or "so" in talk.texts[at : found.start]
+
+
+_TAILS = frozenset(
+    "och oh next okay ok anyway then sorry and but so i no love mate now that too today "
+    "tonight".split()
+)
+
+
+def _off_to_a_show(mentions: Mentions, found: Found) -> bool:
+    """ "it'd not disgrace me in the three pot class | so it's going": where to was just told."""
+    if found.label != "discard" or "going" not in mentions.talk.texts[found.start : found.end]:
+        return False
+    low = max(0, found.start - _JUST_TOLD)
+    told = mentions.vocabulary.decisions.find(mentions.talk.texts, low, found.start)
+    return any(f.label == "show" for f in told)
+
+
+_JUST_TOLD = 12
+
+
+def in_one_word(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
+    """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
+    talk, found = mentions.talk, []
+    taken = {i for s in kept for i in range(s.start, s.end)}
+    for f in mentions.phrases(mentions.vocabulary.decisions_bare):
+        start, stop = talk.clause(f.start)
+        if talk.texts[f.start - 1] == "so":  # "i've six of those | so bin"
+            start = f.start
+        alone = (
+            start == f.start
+            and stop - f.start <= 2
+            and (talk.tokens[stop - 1].mark or talk.texts[f.start - 1] == "so")
+            and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
+            and is_of_the_plant(mentions, Found(f.start, stop, f.label))
+            and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
+            and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
+        )
+        if alone and not taken & set(range(f.start, f.end)):
+            found.append(
+                Statement(
+                    trait="decision",
+                    value=f.label,
+                    start=f.start,
+                    end=f.end,
+                    rule="a decision in one word",
+                    score=0.88,
+                )
+            )
+    return found

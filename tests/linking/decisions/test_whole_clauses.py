@@ -1,0 +1,23 @@
+"""Decisions that are a whole clause or one word."""
+
+import pytest
+
+from tests.reading.said import values
+
+
+@pytest.mark.parametrize(
+    ("said", "decision"),
+    [
+        ("So that one stays, and the label goes back in.", "keep"),
+        ("No, she goes.", "discard"),
+        ("Bin bag.", "discard"),
+        ("it's the sixth red i've had out of this cross so bin", "discard"),
+    ],
+)
+def test_decided(said: str, decision: str) -> None:
+    assert values("decision", said) == [decision]
+
+
+@pytest.mark.parametrize("said", ["So cerise it stays.", "It goes and goes.", "It stays low."])
+def test_part_of_a_longer_clause(said: str) -> None:
+    assert values("decision", said) == []
