@@ -70,7 +70,8 @@ def told_of_others(
         if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
             found |= set(range(cue.end, _until_back(mentions, cue.end, end)))
         shown = mentions.ref_ending(cue.start)
-        if shown is not None and _is_plant(mentions, shown, plant):
+        begun = talk.sentence(cue.start)[0] == cue.start or talk.tokens[cue.start - 1].mark
+        if shown is not None and not begun and _is_plant(mentions, shown, plant):
             continue  # "3108 her sister came out the same"
         if (
             cue.start - clause <= 1

@@ -25,10 +25,15 @@ def is_a_whole_clause(mentions: Mentions, found: Found) -> bool:
         return False
     low, high = talk.clause(found.start)[0], talk.clause(found.end - 1)[1]
     after = talk.texts[found.end : found.end + 1]
+    if talk.texts[found.end - 1] == "out" and after in _IN_FLOWER:
+        return False  # "it was out at Easter and it's out now"
     padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
     ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
     named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
     return bool(ends) and not named and _is_led(mentions, found, low, padding)
+
+
+_IN_FLOWER = (("now",), ("today",), ("already",), ("again",), ("too",))
 
 
 def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bool:

@@ -18,6 +18,14 @@ def test_decided(said: str, decision: str) -> None:
     assert values("decision", said) == [decision]
 
 
-@pytest.mark.parametrize("said", ["So cerise it stays.", "It goes and goes.", "It stays low."])
+@pytest.mark.parametrize(
+    "said",
+    [
+        "So cerise it stays.",
+        "It goes and goes.",
+        "It stays low.",
+        "It was out in May and it's out now.",
+    ],
+)
 def test_part_of_a_longer_clause(said: str) -> None:
     assert values("decision", said) == []
