@@ -119,6 +119,8 @@ def noun_before(mentions: Mentions, found: Found) -> bool:
         return False
     if mentions.masked[at] or mentions.vocabulary.plant_nouns.at(texts, at):
         return False
+    if texts[at] in _MINDS and texts[at + 1] == "to":
+        return False  # "I've made up my mind to name it"
     return texts[at - 1] in ("the", "my", "our", "those", "these", "your")
 
 
@@ -141,6 +143,7 @@ def thing_lately(mentions: Mentions, found: Found) -> bool:
 _THE_THING = frozenset({"it", "that", "this", "them", "those", "one"})
 _BESIDE = frozenset({"to", "beside", "behind", "below", "above", "before", "after", "by", "of"})
 _NEIGHBOURS = frozenset({"one", "ones", "plant", "seedling"})
+_MINDS = frozenset("mind plan plans idea intention aim job time turn heart".split())
 _MODALS = frozenset("can will 'll must shall should may could have has to just all both".split())
 _VERB_AFTER = tuple((v,) for v in "'s is has was 've wants needs are".split())
 

@@ -37,7 +37,7 @@ def denied_by(mentions: Mentions, found: Found) -> int | None:
         scope.cue
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
-        if scope.habit is Habit.DENIAL and found.start - scope.cue <= _DENIAL_REACH
+        if scope.habit is Habit.DENIAL and 0 < found.start - scope.cue <= _DENIAL_REACH
     ]
     cues += [
         cue.start

@@ -16,7 +16,7 @@ from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
 _REACH, _YET_REACH = 6, 5
-_UNMEANT = {Habit.WISH, Habit.REPORTED, Habit.HISTORY, Habit.HYPOTHETICAL}
+_UNMEANT = {Habit.REPORTED, Habit.HISTORY, Habit.HYPOTHETICAL}
 _PUT_OFF = frozenset("yet till until before unless just when if because while today".split())
 _TURNED = frozenset({"but", "so", "because"})
 
@@ -30,7 +30,7 @@ def find_refused(mentions: Mentions, decided: Iterable[Statement]) -> list[State
         cue = _refusal(mentions, deed)
         if cue is None or taken & set(range(cue, deed.end)):
             continue
-        if _UNMEANT & mentions.scopes.habits(deed.start, deed.end):
+        if _UNMEANT & mentions.scopes.habits(deed.start, deed.end) or _wished(mentions, deed):
             continue
         if answer(mentions, deed) is not Answer.NOT_ASKED or _put_off(mentions, deed):
             continue
@@ -69,6 +69,15 @@ def _refusal(mentions: Mentions, deed: Found) -> int | None:
     ]
     starts = [s for s in denied + cues if not _TURNED & set(talk.texts[s : deed.start])]
     return max(starts, default=None)
+
+
+def _wished(mentions: Mentions, deed: Found) -> bool:
+    """ "I wish I'd never let it go"; not "I should not dream of letting it go"."""
+    return any(
+        scope.habit is Habit.WISH
+        and not {"not", "never"} & set(mentions.talk.texts[max(0, scope.cue - 2) : scope.cue])
+        for scope in mentions.scopes.by_token[deed.start]
+    )
 
 
 def _put_off(mentions: Mentions, deed: Found) -> bool:

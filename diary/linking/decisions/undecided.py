@@ -188,7 +188,7 @@ _TELLS = frozenset({"i", "we", "and", "then"})
 _TO_COME = frozenset("'ll will going must gonna shall to can let should take please".split())
 _SETS_APART = frozenset({"so", "and", "but", "do", "does", "did"})
 _HABIT_REACH, _SUCH_REACH = 8, 6
-_INTENDED = frozenset("'ll will going must gonna shall this 'm".split())
+_INTENDED = frozenset("'ll will going must gonna shall this 'm mean aim plan intend".split())
 _SAID_OF_SUCH = frozenset("that which i we you 'd would 'll will want to be 'm care should".split())
 _DENIES = frozenset({"not", "no", "never", "hardly", "nothing"})
 
@@ -210,6 +210,10 @@ def somebody_elses(mentions: Mentions, found: Found) -> bool:
     low = talk.clause(found.start)[0]
     if found.label == "discard" and talk.texts[max(low, found.start - 2) : found.start] in _YOUD:
         return True
+    if talk.texts[found.end : found.end + 1] in _SAYS and (
+        talk.texts[found.end + 1 : found.end + 2] in _SAYERS
+    ):
+        return True  # "bin it, says he"
     return any(
         cue.end <= found.start and not _TURNS & set(talk.texts[cue.end : found.start])
         for cue in mentions.cue("somebody_else", max(low, found.start - 9), found.start)
@@ -217,3 +221,5 @@ def somebody_elses(mentions: Mentions, found: Found) -> bool:
 
 
 _YOUD = (("you", "'d"), ("you", "would"), ("they", "'d"), ("they", "would"))
+_SAYS = (("says",), ("said",), ("say",))
+_SAYERS = (("he",), ("she",), ("they",), ("the",), ("my",), ("himself",), ("herself",))

@@ -6,6 +6,7 @@ and goes", "it stays low".
 
 from diary.linking.decisions.answered import Answer, answer
 from diary.linking.decisions.decided_of import is_of_the_plant
+from diary.linking.decisions.undecided import somebody_elses
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -77,6 +78,7 @@ def in_one_word(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
             and (talk.tokens[stop - 1].mark or talk.texts[f.start - 1] == "so")
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
+            and not somebody_elses(mentions, Found(f.start, stop, f.label))
             and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
             and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
         )

@@ -91,6 +91,10 @@ from tests.reading.said import values
         ("It's climbing out of its pot.", "repot"),
         ("it's been in that yoghurt pot long enough", "repot"),
         ("I'll pot up some offsets.", "propagate"),
+        ("I've made up my mind to name it for my sister.", "name"),
+        ("I mean to put its pollen on anything that'll stand still.", "breed"),
+        ("i know i said keep but i'm getting rid of it sorry", "discard"),
+        ("I have not decided, and it will be inspected again in twelve months.", "watch"),
         ("It can stop where it is till I drop.", "keep"),
         # done before, and to be done again
         ("I divided it in September, so I'll be doing the same again this year.", "propagate"),

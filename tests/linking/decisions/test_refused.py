@@ -9,6 +9,7 @@ from tests.reading.said import values
     ("said", "decision"),
     [
         ("I couldn't do without it now.", "keep"),
+        ("I should not dream of parting with it.", "keep"),
         ("I'd be a fool to let that slip through my fingers.", "keep"),
         ("so in spite of everything she's not going on the heap", "keep"),
         ("there's no question of that going out it's the best of the lot", "keep"),
@@ -27,6 +28,7 @@ def test_the_other_way(said: str, decision: str) -> None:
     [
         "It's not going on the heap yet.",
         "You don't want it leggy.",
+        "I wish I'd never let it go.",
         "My wife says I don't need another.",
     ],
 )
