@@ -4,10 +4,11 @@ One sentence of aside lies inside the clip; two or more in a row split it, and g
 at the end ("that's the first bench done, and the kettle is on") belongs to no clip.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from diary.linking.asides import goes_on, interrupts, wraps_up
+from diary.linking.asides import LEADS, goes_on, interrupts
+from diary.linking.endings import endings, leave_taken, wraps_up
 from diary.linking.turns.walk import Turn
 from diary.reading.mentions import Mentions
 from diary.reading.tokens import Talk
@@ -19,6 +20,7 @@ _PLANT_WORDS = frozenset(
     "seedling label seed parent mother "
     "father cross pollen truss head heads buds bud stem keeper cuttings grower shape size".split()
 )
+_NO_THING = frozenset("sorry excuse hang hold anyway where i must remind spray by mind".split())
 _POINTERS = frozenset(
     {"it", "this", "that", "he", "she", "him", "her", "its", "his", "they", "them"}
 )
@@ -88,17 +90,20 @@ def _marks(
     talk, vocabulary = mentions.talk, mentions.vocabulary
     aside = {i for f in vocabulary.cues["aside"].find(talk.texts) for i in range(f.start, f.end)}
     closing = {f.start for f in mentions.cue("closing")}
-    ending = {
-        f.start for f in mentions.cue("ending") if "with" not in talk.texts[f.end : f.end + 3]
-    }  # not "that's me finished with it"
+    refs = {r.start for r in mentions.refs if r.cut is None}
+    ending = set(endings(mentions, max((*firm, *refs), default=0)))
     parts = {p.start for p in mentions.parts}
     plants = {i for i, t in enumerate(talk.texts) if t in _PLANT_WORDS}
-    refs = {r.start for r in mentions.refs if r.cut is None}
     return {
         "telling": set(telling),
         "firm": set(firm),
         "days": set(days),
         "aside": aside,
+        "things": {
+            f.start
+            for f in vocabulary.cues["aside"].find(talk.texts)
+            if talk.texts[f.start] not in _NO_THING
+        },
         "closing": closing | ending | set(days),
         "ending": ending,
         "parts": parts | plants,
@@ -109,10 +114,7 @@ def _marks(
 def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]) -> list[_Unit]:
     talk = mentions.talk
     units: list[_Unit] = []
-    for a, b in talk.sentences_in(turn.at, stop):
-        if b <= turn.at or a >= stop:
-            continue
-        start, end = max(a, turn.at), min(b, stop)
+    for start, end, ended in _sentences(talk, turn, stop, marks):
         tokens = range(start, end)
         told = any(i in marks["telling"] for i in tokens) or start <= turn.said < end
         plantish = any(i in marks["parts"] or i in marks["refs"] for i in tokens)
@@ -121,7 +123,6 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         pointing = any(talk.texts[i] in _POINTERS for i in tokens)
         if closing and not told:
             plantish = False
-        ended = any(start <= i <= start + 2 for i in marks["ending"]) and end > turn.said + 1
         if ended:
             told = plantish = False
         looks = any(i in marks["firm"] for i in tokens)
@@ -134,10 +135,13 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
             aside, closing = aside or broken_off, closing or not broken_off
             if not firm or (over and not broken_off and not looks):
                 told = plantish = False
+        if sum(i in marks["things"] for i in tokens) > 1 and not firm:
+            told = plantish = False  # "compost is up to six pounds ninety a bag"
         new_day = any(i in marks["days"] for i in tokens) and start > turn.said
         if new_day and not looks:
             told = plantish = False
-        off = not told and not plantish and (aside or closing or not pointing)
+        spoken_of = _of_the_plant(talk, start, end) and not (broken_off or closing)
+        off = not told and not plantish and (aside or closing or not pointing) and not spoken_of
         neutral = not told and not plantish and not off
         units.append(
             _Unit(
@@ -154,6 +158,46 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
             )
         )
     return units
+
+
+_DOES = frozenset(
+    "'s is 'll will has got gets had needs wants won goes went stays deserves".split()
+)
+_A = frozenset("the a an my our his her their only".split())
+
+
+def _of_the_plant(talk: Talk, start: int, end: int) -> bool:
+    """ "It's going in for the cup at the hall"; not "it's the only train that's on time"."""
+    while start < end and talk.texts[start] in LEADS:
+        start += 1
+    words = talk.texts[start : min(start + 3, end)]
+    return len(words) == 3 and words[0] == "it" and words[1] in _DOES and words[2] not in _A
+
+
+def _sentences(
+    talk: Talk, turn: Turn, stop: int, marks: dict[str, set[int]]
+) -> Iterator[tuple[int, int, bool]]:
+    """The sentences of a turn, and whether leave is taken in them.
+
+    Where no sentence is marked, leave that is taken after the last thing told begins one too.
+    """
+    told = marks["telling"] | marks["parts"] | marks["refs"]
+    last = max(marks["firm"] | marks["refs"], default=0)
+    for a, b in talk.sentences_in(turn.at, stop):
+        if b <= turn.at or a >= stop:
+            continue
+        start, end = max(a, turn.at), min(b, stop)
+        leaves = [i for i in range(start, end) if i in marks["ending"]]
+        heads = end > turn.said + 1 and any(i <= start + 2 for i in leaves)
+        if talk.punctuated or heads:
+            yield start, end, heads
+            continue
+        leave = next((leave_taken(talk, i) for i in leaves if i > max(last, turn.said)), None)
+        if leave is None or leave <= start or not told & set(range(start, leave)):
+            yield start, end, leave is not None
+        else:
+            yield start, leave, False
+            yield leave, end, True
 
 
 def _kept(

@@ -36,6 +36,15 @@ _NOUNS = frozenset(
 )
 
 
+_PEOPLE = frozenset(
+    "mother father mam ma mum mom dad granny gran nan nana grandad grandfather grandmother aunt "
+    "auntie uncle cousin sister brother daughter son wife husband grandson granddaughter neighbour "
+    "neighbor friend mate missus boss lad lass knees knee back".split()
+)
+_PERSONS_DO = frozenset("used always never says said swore taught told reckons thinks".split())
+_HELD_BY = frozenset("like says said is 's than and by for of to with from on off".split())
+
+
 _DETERMINERS = frozenset("the its his her their each every".split())
 
 
@@ -97,6 +106,7 @@ _OPENINGS = (
     ("one", "more", "thing"),
     ("very", "like"),
     ("back", "to"),
+    ("where", "was", "i"),
     ("and", "this", "one"),
     ("who", "are"),
     ("now", "the", "tag"),
@@ -190,6 +200,8 @@ def starts_clause(texts: tuple[str, ...], at: int) -> bool:
     if texts[i] in _SUBJECTS and texts[i + 1] in _VERBS:
         held = texts[at - 1] in _VERBS - {"is", "was", "know", "mean"}
         return not (i == at and held) or (texts[i - 1] == "had" and texts[i + 1] in _SHORTENED)
+    if texts[i] in ("my", "our") and texts[i + 1] in _PEOPLE and texts[at - 1] not in _HELD_BY:
+        return texts[i + 2 : i + 3] != () and texts[i + 2] in _VERBS | _PERSONS_DO
     return (
         i + 2 < len(texts)
         and texts[i] in _DETERMINERS

@@ -87,7 +87,9 @@ def _tallied(mentions: Mentions, ref: Ref) -> bool:
     talk = mentions.talk
     before, after = talk.texts[max(0, ref.start - 2) : ref.start], talk.texts[ref.end : ref.end + 1]
     summed = before in (("that", "'s"), ("that", "is"), ("that", "makes"), ("which", "makes"))
-    return summed and not talk.tokens[ref.end - 1].mark and bool(_TALLY & set(after))
+    if not summed or talk.tokens[ref.end - 1].mark or after == ():
+        return False
+    return after[0] in _TALLY or after[0].endswith("ed")  # "that's eight called, two expelled"
 
 
 _BRINGS = frozenset("to 've have 's is got here".split())
@@ -221,7 +223,17 @@ def completed(
         known = mentions.numbers.seedling(completed)
         if known is not None:
             return known.number, True
+    if not walk.numbers and len("".join(ref.cut[0])) > 2:
+        return _only_one(mentions, ref)
     return (tried[0], False) if tried else None
+
+
+def _only_one(mentions: Mentions, ref: Ref) -> tuple[str, bool] | None:
+    """ "We start with one-oh-four": the first plant told, and one alone on record ends so."""
+    assert ref.cut is not None
+    wholes = {mentions.numbers.complete(ref.cut, number) for number in mentions.numbers.seedlings}
+    ends = {whole for whole in wholes if whole and mentions.numbers.seedling(whole)}
+    return (ends.pop(), True) if len(ends) == 1 else None
 
 
 _REMEMBERED = 40

@@ -17,8 +17,14 @@ LOSSES = frozenset(
     "sold damped collapsed vanished disappeared".split()
 )
 _WAS = frozenset(
-    "used stood was were went died had grew lived sat came rotted failed got did didn threw".split()
+    "used stood was were went died had grew lived sat came rotted failed got did threw".split()
 )
+_LIVED = frozenset("used stood grew lived sat".split())
+_GONE = frozenset(
+    "next beside behind alongside here there sold binned given gone thrown composted chucked lost "
+    "stolen nicked swapped make survive survived germinate live winter rooted".split()
+)
+_OF_ITSELF = frozenset("that it this the my all up some a".split())
 _HAVING = frozenset("has have had 's just all also is was are were both never".split())
 _DEEDS = frozenset(
     "lost gave sold sent threw chucked binned dumped had killed swapped ditched composted".split()
@@ -48,12 +54,12 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
         if rest[1] in ("was", "were") and _STAGES & set(rest[2:5]):
             return False  # "24-17 that was all bud when I left"
         if rest[1] in _WAS:
-            return rest[2:3] not in (("it",), ("him",), ("her",), ("that",), ("the",))
+            return rest[1] in _LIVED | LOSSES or bool((LOSSES | _GONE) & set(rest[2:5]))
         return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
     if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
         return True
     if rest[0] in PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
-        return True  # "23-18 I lost to the frost"
+        return rest[2:3] == () or rest[2] not in _OF_ITSELF  # "23-18 I lost to the frost"
     i = 0
     while i < len(rest) - 1 and rest[i] in _HAVING:
         i += 1

@@ -4,12 +4,12 @@ from diary.linking.document import Plant, PlantKind
 from diary.linking.turns.brought_in import set_aside, shown_after
 from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.named_aside import crossed_after, only_likened, others_opinion, parent_told
+from diary.linking.turns.named_fragments import clause_to_name, ends_fragment, here_it_is
 from diary.linking.turns.named_here import (
     kin_placed_before,
     kin_with_a_place,
     only_guessed,
     owned_elsewhere,
-    presented_last,
     shown_as_kin,
     stands_behind,
     stood_alongside,
@@ -70,7 +70,7 @@ _SIDES = frozenset("left right end corner floor bench shelf staging".split())
 _BESIDE = frozenset("behind beside next alongside opposite below above under by".split())
 
 
-_APPOSED = 7
+_APPOSED = 10
 _HERES = (
     ("here", "'s"), ("here", "is"), ("this", "is"), ("that", "'s"), ("here", "he"), ("here", "she"),
     ("there", "'s"), ("here", "it"), ("there", "he"), ("there", "she"), ("these", "are"),
@@ -124,14 +124,6 @@ _VERBS = frozenset(
 )
 
 
-def _alone(mentions: Mentions, ref: Ref) -> bool:
-    """ "Right, Tin Whistle.": brought in with no more than a word to lead in."""
-    talk = mentions.talk
-    start, stop = talk.sentence(ref.start)
-    lead = talk.texts[start : ref.start]
-    return talk.punctuated and stop == ref.end and lead != () and set(lead) <= _OPENING
-
-
 _OPENING = frozenset("and now then so right well oh here but the old".split())
 _BROUGHT = frozenset("brought fetched stood put set kept got left placed".split())
 _ALONGSIDE = frozenset("alongside beside next here by".split())
@@ -181,14 +173,15 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     marked = bool(talk.tokens[ref.end - 1].mark)
     placed = (
         _placed_here(mentions, ref)
-        or _alone(mentions, ref)
+        or ends_fragment(mentions, ref)
+        or clause_to_name(mentions, ref, leads)
+        or here_it_is(mentions, ref)
         or _here_by_name(mentions, ref)
         or _headline(mentions, ref)
         or as_kin
         or stood_alongside(mentions, ref)
         or there_itself(mentions, ref)
         or stands_behind(mentions, ref)
-        or presented_last(mentions, ref)
         or this_is_what(mentions, ref)
     )
     sided = talk.texts[ref.end : ref.end + 2] == ("on", "the") and bool(

@@ -177,23 +177,6 @@ def stands_behind(mentions: Mentions, ref: Ref) -> bool:
     return talk.punctuated and ends and placed and lead[-1] in _RISES and not _KIN & set(lead)
 
 
-_CONTRASTS = frozenset(
-    "now next comparison contrast shop bought finally lastly stranger scale interest".split()
-)
-
-
-def presented_last(mentions: Mentions, ref: Ref) -> bool:
-    """ "A shop plant now, for contrast: Tin Whistle."; not "pink, like its mother, Tin Whistle"."""
-    talk = mentions.talk
-    start, stop = talk.sentence(ref.start)
-    lead = talk.texts[start : ref.start]
-    if not talk.punctuated or stop != ref.end or not 1 < len(lead) < 10:
-        return False
-    if talk.tokens[ref.start - 1].mark != "," or (_KIN | _IS | {"like", "than"}) & set(lead):
-        return False
-    return bool(_CONTRASTS & set(lead))
-
-
 def this_is_what(mentions: Mentions, ref: Ref) -> bool:
     """ "This is what Tin Whistle looks like"; not "I know what Tin Whistle looks like"."""
     texts = mentions.talk.texts

@@ -16,8 +16,10 @@ from diary.linking.turns.in_passing import (
     tells_of_the_lost,
 )
 from diary.linking.turns.lead_ins import LeadIn, LeadIns
+from diary.linking.turns.listed import in_list
 from diary.linking.turns.openings import opening
 from diary.linking.turns.plainly_brought import plainly_brought
+from diary.linking.turns.set_against import set_against
 from diary.linking.turns.skipped import skipped
 from diary.linking.turns.walk import Turn, Walk
 from diary.reading.mentions import Mentions, Ref
@@ -72,6 +74,10 @@ def numbered_turn(
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
     if ref.cut is None and (paired(mentions, ref) or skipped(mentions, ref)):
+        return None
+    if ref.cut is None and not lead.came_back and in_list(mentions, ref):
+        return None
+    if ref.cut is None and not plain and set_against(mentions, ref, lead, walk):
         return None
     number, score, on_record = ref.title, ref.score, ref.on_record
     if ref.cut is not None:

@@ -9,10 +9,11 @@ comparison, a parent, a guess or a denial ("not twenty-three forty") turns nothi
 from collections.abc import Sequence
 from dataclasses import replace
 
-from diary.linking.document import Plant, PlantKind
+from diary.linking.document import PlantKind
 from diary.linking.likeness.likeness import Likeness
 from diary.linking.statement import Statement
 from diary.linking.turns.by_looks import back_by_looks, pointings
+from diary.linking.turns.corrected import corrected
 from diary.linking.turns.lead_ins import lead_ins
 from diary.linking.turns.moved_on import came_back, moved_on
 from diary.linking.turns.named import named_turn
@@ -22,9 +23,7 @@ from diary.linking.turns.numbered import numbered_turn
 from diary.linking.turns.placed import shown_in_place, stands_there
 from diary.linking.turns.unnumbered import unlabelled
 from diary.linking.turns.walk import Turn, Walk, telling_words
-from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions, Ref
-from diary.reading.phrases import Found
 
 _FIRST_WORDS = 60
 
@@ -60,7 +59,7 @@ def find_turns(
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
         turn = None
-        if ref is not None and _corrected(mentions, ref, walk):
+        if ref is not None and corrected(mentions, ref, leads, taken, walk):
             continue
         if ref is not None and _again_in_passing(mentions, ref, passed):
             continue
@@ -126,65 +125,6 @@ def _where_it_stands(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     near = last.said < ref.start <= last.said + _BY_REACH
     by = before[-1:] != () and (before[-1] in _BY or before == ("next", "to"))
     return near and by and last.rule.startswith("back to")
-
-
-_REPAIR_REACH = 14
-_HANGS_ON = frozenset("to of with than from about beside behind by for on".split())
-
-
-def _corrected(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
-    """ "twenty-nine oh two, no, I beg its pardon, twenty-nine twenty A": mends the last turn."""
-    if not walk.turns or not ref.is_number or ref.cut is not None:
-        return False
-    last = walk.turns[-1]
-    if last.plant.kind is not PlantKind.SEEDLING or ref.start - last.said > _REPAIR_REACH:
-        return False
-    if ref.title == last.plant.number:
-        return False
-    repairs = mentions.cue("repair", last.said, ref.start)
-    mended = any(
-        last.said < f.start < ref.start and ref.start - f.end <= 5
-        for f in repairs
-        if not _no_repair(mentions, f)
-    )
-    if not mended or any(r.cut is None for r in mentions.refs_in(last.said + 1, ref.start)):
-        return False
-    if "back" in mentions.talk.texts[max(last.said, ref.start - 5) : ref.start]:
-        return False  # "no wait, go back, 23-04 has a cream throat"
-    if _HANGS_ON & set(mentions.talk.texts[max(repairs[-1].end, ref.start - 2) : ref.start]):
-        return False  # "hang on, I forgot to say of 23-04", "no relation to 23-05"
-    if (
-        mentions.scopes.habits(ref.start) & {Habit.DENIAL}
-        and mentions.talk.texts[ref.start - 1] == "not"
-    ):
-        return False
-    plant = Plant(kind=PlantKind.SEEDLING, number=ref.title, on_record=ref.on_record)
-    walk.turns = (
-        *walk.turns[:-1],
-        replace(last, plant=plant, said=ref.start, rule="a number corrected at once"),
-    )
-    walk.current = plant
-    walk.shown = (*walk.shown[:-1], (plant, last.at))
-    walk.numbers = (*walk.numbers[:-1], ref.title)
-    return True
-
-
-_AFTER_NO = frozenset("it that this wait hang hold sorry not i number he she what my you".split())
-
-
-def _no_repair(mentions: Mentions, repair: Found) -> bool:
-    """ "Coral, I'd call it. 18D?" ends a sentence, "I'd rather have 18D" tells a liking.
-
-    "What I mean to beat it with" is a plan.
-    """
-    talk = mentions.talk
-    words, before = talk.texts[repair.start : repair.end], talk.texts[repair.start - 1]
-    after = talk.texts[repair.end : repair.end + 1]
-    if words == ("no",) and after and not talk.tokens[repair.start].mark and talk.punctuated:
-        return after[0] not in _AFTER_NO  # "No label. White. 23-06"
-    closes = words == ("call", "it") and bool(talk.tokens[repair.end - 1].mark)
-    meant = words == ("i", "mean") and talk.texts[repair.end : repair.end + 1] == ("to",)
-    return closes or meant or (words == ("rather",) and before in ("'d", "would"))
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

@@ -79,6 +79,15 @@ def _year(texts: Sequence[str], at: int) -> tuple[str, int, bool] | None:
     return None
 
 
+_LETTERED = re.compile(r"([a-z]{1,2})(\d{2})")
+
+
+def lettered_at(texts: Sequence[str], at: int) -> tuple[str, Batch] | None:
+    """Letters and the year written with them: "a P24, number nine"."""
+    written = _LETTERED.fullmatch(texts[at]) if at < len(texts) else None
+    return (written[1], Batch(at, at + 1, written[2], True)) if written else None
+
+
 def batch_named(texts: Sequence[str], start: int, end: int) -> Batch | None:
     """The last batch told plainly within the tokens: "the twenty-fives", "the 2023 sowing"."""
     for i in range(end - 1, start - 1, -1):
@@ -111,6 +120,13 @@ def letters_at(texts: Sequence[str], at: int) -> tuple[str, int] | None:
     return (written[1], at + 1) if written else None
 
 
+def _doubled(texts: Sequence[str], at: int) -> tuple[str, int] | None:
+    """ "double oh", "double three" and their end."""
+    after = texts[at + 1] if at + 1 < len(texts) else ""
+    digit = "0" if after in ZERO else str(ONES.get(after, after))
+    return (digit * 2, at + 2) if len(digit) == 1 and digit.isdecimal() else None
+
+
 def serial_at(texts: Sequence[str], at: int) -> tuple[str, int] | None:
     """A place in a batch and its end: "nine", "oh nine", "one-oh-four", "one nineteen"."""
     if at >= len(texts):
@@ -122,6 +138,8 @@ def serial_at(texts: Sequence[str], at: int) -> tuple[str, int] | None:
     while end < len(texts) and len(digits) < 3:
         if texts[end] in ZERO and digits:
             step: tuple[str, int] | None = ("0", end + 1)
+        elif texts[end] == "double":
+            step = _doubled(texts, end)
         else:
             amount = whole(texts, end)
             step = (str(int(amount.value)), amount.end) if amount else None

@@ -13,6 +13,7 @@ from diary.reading.vocabulary import Vocabulary
 
 _REACH = 7
 _DATE = re.compile(r"(\d{1,2})[/.](\d{1,2})(?:[/.]\d{2,4})?")
+_LETTERED = re.compile(r"[a-z]+\d")
 _AT_TIME = frozenset("at by till until from since about around past before after".split())
 _NUMBERED = frozenset({"number", "plant", "seedling", "label", "tag"})
 
@@ -22,6 +23,8 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
     texts, start = talk.texts, heard.start
     if texts[start] in _NUMBERED or (start and texts[start - 1] in _NUMBERED):
         return False
+    if heard.explicit and _LETTERED.match(texts[start]):
+        return False  # "a P24, number nine"
     if texts[max(0, start - 2) : start] == ("hundred", "and"):
         return True
     if start and re.fullmatch(r"0\d+", texts[start - 1]) and not talk.tokens[start - 1].mark:

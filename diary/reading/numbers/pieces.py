@@ -146,15 +146,15 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
                 yield Piece("split" if split else kind, part, i + 1)
             i += 1
         elif text in ("double", "triple") and i + 1 < len(texts):
-            digit = "0" if texts[i + 1] in ZERO else str(ONES.get(texts[i + 1], ""))
-            if len(digit) != 1:
+            digit = "0" if texts[i + 1] in ZERO else str(ONES.get(texts[i + 1], texts[i + 1]))
+            if len(digit) != 1 or not digit.isdecimal():
                 return
             yield Piece("digits", digit * (2 if text == "double" else 3), i + 2)
             i += 2
         elif text in ZERO and (i > at or (i + 1 < len(texts) and texts[i + 1] in ONES)):
             yield Piece("digits", "0", i + 1)
             i += 1
-        elif text in ONES or text in TENS:
+        elif text in ONES or text in TENS or (i > at and texts[i : i + 2] == ("a", "hundred")):
             apart = bool(talk.tokens[i].mark)  # "thirty, three-oh" is no thirty-three
             number = whole(texts[: i + 1] if apart else texts, i)
             assert number is not None

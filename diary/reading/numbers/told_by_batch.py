@@ -6,7 +6,7 @@ short), "cross eleven, plant two". Leaves alone "8 of the 20 seeds", "one of the
 
 from collections.abc import Iterator
 
-from diary.reading.numbers.batches import Batch, batch_at, letters_at, serial_at
+from diary.reading.numbers.batches import Batch, batch_at, lettered_at, letters_at, serial_at
 from diary.reading.numbers.format import Shape
 from diary.reading.numbers.system import NumberHeard, NumberSystem
 from diary.reading.numbers.told_by_cross import cut_number, lettered, number_as_written, of_cross
@@ -124,9 +124,11 @@ def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
 
 
 def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
-    """ "twenty-four, number eleven", "the twenty-fours: nineteen", "the 2023 sowing, plant 14"."""
+    """ "twenty-four, number eleven", "the twenty-fours: nineteen", "a P24, number nine"."""
     lead = next((len(w) for w in _OUT_OF if talk.texts[at : at + len(w)] == w), 0)
-    batch = batch_at(talk.texts, at + lead)
+    lettered = lettered_at(talk.texts, at)
+    prefix = _prefix(lettered[0], system) if lettered else ""
+    batch = lettered[1] if lettered and prefix else batch_at(talk.texts, at + lead)
     if lead and batch is not None and batch.plain:
         return None
     if batch is None or batch.end >= len(talk.texts) or talk.between(at, batch.end, (".", "?")):
@@ -142,7 +144,7 @@ def _batch_first(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | Non
         heard
         for digits, end in _serials(talk, batch.end + numbered)
         if numbered or _stands_alone(talk, end)
-        if (heard := _best(system, batch, digits, "", at, need_record=False, end=end))
+        if (heard := _best(system, batch, digits, prefix, at, need_record=False, end=end))
     ]
     return next((n for n in tried if n.on_record), tried[0] if tried else None)
 

@@ -76,6 +76,8 @@ FIRST = ("Right, first up is twenty-three oh four.", "It's pink with a white eye
         "In the corner there's a tap that drips.",
         "Down at the base there's one bud on the plant.",
         "Not a patch on Tilly Marsh, is it.",
+        "Shades of an old friend, Tilly Marsh.",
+        "Pollen from the usual suspect, Tilly Marsh.",
         "I shall write it a new label.",
     ],
 )
@@ -261,6 +263,11 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "And its father's in that tub: Tilly Marsh.",
         "Now for something I didn't raise: Tilly Marsh.",
         "That big lump in the corner is Tilly Marsh.",
+        "Behind that one, Tilly Marsh.",
+        "In the corner, Tilly Marsh, and it's an old plant.",
+        "Then old faithful, Tilly Marsh.",
+        "Not one of mine, this: Tilly Marsh.",
+        "You all know Tilly Marsh, and here it is.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:

@@ -43,7 +43,13 @@ def test_no_batch() -> None:
 
 @pytest.mark.parametrize(
     ("said", "digits"),
-    [("nine", "9"), ("oh nine", "09"), ("one-oh-four", "104"), ("one nineteen", "119")],
+    [
+        ("nine", "9"),
+        ("oh nine", "09"),
+        ("one-oh-four", "104"),
+        ("one nineteen", "119"),
+        ("double 3", "33"),
+    ],
 )
 def test_a_place_in_a_batch(said: str, digits: str) -> None:
     found = serial_at(talk(said).texts, 0)
@@ -122,6 +128,10 @@ def test_a_number_that_reads_as_a_year(said: str, numbers: list[str]) -> None:
         ("cross seven of twenty-five, plant two", "25/7/2", ("25/7/2", "24/6/3")),
         ("twenty-eight, plant twelve, one of the last", "28-12", ("28-12", "28-30")),
         ("twenty-eight plant twelve one of the last", "28-12", ("28-12", "28-30")),
+        ("a R23, number nine", "R23/9", ("R22/119", "R23/104")),
+        ("R twenty-three, a hundred and four", "R23/104", ("R22/119", "R23/104")),
+        ("twenty-four double 1", "24-11", ("24-11", "24-01")),
+        ("double 2 of the 24s", "24-22", ("24-11", "24-02")),
         ("one of the R twenty-twos", None, ("R22/119", "R23/104")),
         ("a hundred and ten for the head", None, ("S104", "S110")),
         ("eleven a penny", None, ("11A", "14D")),
