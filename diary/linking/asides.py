@@ -90,6 +90,27 @@ def goes_on(talk: Talk, before: tuple[int, int], start: int, end: int) -> bool:
 _PERSONS = frozenset({"he", "she", "they", "his", "her", "i"})
 
 
+PERSONS = frozenset({"he", "she", "him", "her"})
+_DOES = frozenset(
+    "'s is 'll will has got gets had needs wants won goes went stays deserves".split()
+)
+_A = frozenset("the a an my our his her their only".split())
+_SAID = frozenset("said says asked told reckons thinks called name".split())
+
+
+def of_the_plant(talk: Talk, start: int, end: int, called: set[str]) -> bool:
+    """ "It's going in for the cup at the hall"; not "it's the only train that's on time".
+
+    `called` holds "she", "her" where the plant in hand is spoken of so: "she leans to the church".
+    """
+    while start < end and talk.texts[start] in LEADS:
+        start += 1
+    if called & set(talk.texts[start:end]) and not _SAID & set(talk.texts[start:end]):
+        return True
+    words = talk.texts[start : min(start + 3, end)]
+    return len(words) == 3 and words[0] == "it" and words[1] in _DOES and words[2] not in _A
+
+
 def _something_there(texts: tuple[str, ...], at: int, end: int) -> bool:
     """ "That's the telephone ringing", "that was my grandson"; not "that's the bud opening"."""
     i = at

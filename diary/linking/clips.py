@@ -7,7 +7,7 @@ at the end ("that's the first bench done, and the kettle is on") belongs to no c
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from diary.linking.asides import LEADS, goes_on, interrupts
+from diary.linking.asides import PERSONS, goes_on, interrupts, of_the_plant
 from diary.linking.endings import endings, leave_taken, wraps_up
 from diary.linking.turns.walk import Turn
 from diary.reading.mentions import Mentions
@@ -114,6 +114,7 @@ def _marks(
 def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]) -> list[_Unit]:
     talk = mentions.talk
     units: list[_Unit] = []
+    called: set[str] = set()
     for start, end, ended in _sentences(talk, turn, stop, marks):
         tokens = range(start, end)
         told = any(i in marks["telling"] for i in tokens) or start <= turn.said < end
@@ -140,7 +141,9 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         new_day = any(i in marks["days"] for i in tokens) and start > turn.said
         if new_day and not looks:
             told = plantish = False
-        spoken_of = _of_the_plant(talk, start, end) and not (broken_off or closing)
+        if looks and not broken_off:
+            called |= PERSONS & set(talk.texts[start:end])
+        spoken_of = of_the_plant(talk, start, end, called) and not (broken_off or closing)
         off = not told and not plantish and (aside or closing or not pointing) and not spoken_of
         neutral = not told and not plantish and not off
         units.append(
@@ -158,20 +161,6 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
             )
         )
     return units
-
-
-_DOES = frozenset(
-    "'s is 'll will has got gets had needs wants won goes went stays deserves".split()
-)
-_A = frozenset("the a an my our his her their only".split())
-
-
-def _of_the_plant(talk: Talk, start: int, end: int) -> bool:
-    """ "It's going in for the cup at the hall"; not "it's the only train that's on time"."""
-    while start < end and talk.texts[start] in LEADS:
-        start += 1
-    words = talk.texts[start : min(start + 3, end)]
-    return len(words) == 3 and words[0] == "it" and words[1] in _DOES and words[2] not in _A
 
 
 def _sentences(

@@ -76,6 +76,11 @@ ASIDES = [
     ("A word about the spacing, since I am asked.", "The slats are larch, eleven pounds the pair."),
     ("Mind your head on the frame light.", "It was six degrees at dawn, so the fan's off."),
     ("Careful, you've got your sleeve in the begonias.", "And bin that broken label for me."),
+    ("My mother used to say talk to them nicely.", "Mind you, she gave gin to the tomatoes."),
+    (
+        "That beeping is the delivery van.",
+        "Compost is up to six pounds ninety a bag, and they cart it.",
+    ),
     ("I might say something here about water.", "The friend who taught me swore by rain and dawn."),
 ]
 
@@ -93,6 +98,7 @@ def test_two_sentences_of_aside_part_a_clip(aside: tuple[str, str]) -> None:
         ("That's the first bud showing colour.", "It's had a hard winter of it."),
         ("That's me finished with it.", "It's going on the heap."),
         ("That's a sport off it, that branch.", "The bud's on the turn."),
+        ("It's going in for the cup at the hall.", "It'll do well at the market too."),
     ],
 )
 def test_what_is_told_of_the_plant_parts_nothing(told: tuple[str, str]) -> None:
@@ -161,3 +167,20 @@ def test_no_clip_begins_inside_a_word() -> None:
     first, second = read(*talk).clips
     assert first.last_word < second.first_word
     assert words(second, *talk).startswith("there's this one")
+
+
+def test_what_she_does_is_of_the_plant_that_is_called_so() -> None:
+    talk = (
+        "this is 23 04 and she's a soft pink",
+        "and i have to turn her every day or she leans towards the church",
+        "and then she's at the window with the kettle she is",
+        "the leaf is nicely zoned",
+    )
+    (clip,) = read(*talk).clips
+    assert words(clip, *talk).endswith("nicely zoned")
+
+
+def test_one_can_see_you_is_no_leave() -> None:
+    talk = ("this is 23 04 it's a soft pink", "oh the cat's back i can see you", "the leaf is zoned")
+    (clip,) = read(*talk).clips
+    assert words(clip, *talk).endswith("zoned")

@@ -79,6 +79,7 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
     return brought or (heads and (on_record or groups > 1))
 
 
+_FLOWERED = frozenset("opened flowered started surprised turned ended arrived need red".split())
 _TALLY = frozenset("for of out to down left more altogether in gone done so off".split())
 
 
@@ -86,10 +87,12 @@ def _tallied(mentions: Mentions, ref: Ref) -> bool:
     """ "So that's four for the catalogue", "that makes six done"; not "that's 14, the pink one"."""
     talk = mentions.talk
     before, after = talk.texts[max(0, ref.start - 2) : ref.start], talk.texts[ref.end : ref.end + 1]
+    if after != () and after[0].endswith("ed") and after[0] not in _FLOWERED:
+        return not talk.tokens[ref.end - 1].mark  # "eight called and two expelled"
     summed = before in (("that", "'s"), ("that", "is"), ("that", "makes"), ("which", "makes"))
     if not summed or talk.tokens[ref.end - 1].mark or after == ():
         return False
-    return after[0] in _TALLY or after[0].endswith("ed")  # "that's eight called, two expelled"
+    return after[0] in _TALLY
 
 
 _BRINGS = frozenset("to 've have 's is got here".split())

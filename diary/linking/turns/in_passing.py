@@ -121,13 +121,20 @@ def governed(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
         return True  # "both it and 23-18"
     if set(talk.texts[max(0, at - 5) : at]) & _SIBLINGS and not lead.presented:
         return True  # "two sisters of it, 23-18 and 23-19"
-    while at > 0 and talk.texts[at - 1] in _OWN:
-        at -= 1
+    at = _without_owner(mentions, at)
     if at > 0 and talk.texts[at - 1] in ("unlike", "than"):
         return True  # "unlike its brother 23-18"
     if lead.any or lead.shown or talk.texts[ref.end : ref.end + 2] == ("which", "is"):
         return False
     return at > 0 and talk.texts[at - 1] in _GOVERNING and not talk.tokens[at - 1].mark
+
+
+def _without_owner(mentions: Mentions, at: int) -> int:
+    """Before "its old brother", within the clause: "for that. Thirty ninety now" owns nothing."""
+    talk = mentions.talk
+    while at > 0 and talk.texts[at - 1] in _OWN and not talk.tokens[at - 1].mark:
+        at -= 1
+    return at
 
 
 _PLACING = frozenset(
@@ -237,8 +244,7 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
         return False
     if len(rest) == 2 and rest[0] in _ACTS and rest[1] in _OBJECTS:
         return True
-    while at > 0 and talk.texts[at - 1] in _OWN:
-        at -= 1
+    at = _without_owner(mentions, at)
     before = talk.texts[at - 1 : at]
     if before in (("out",), ("off",), ("over",)) and at > 1:
         before = talk.texts[at - 2 : at - 1]  # "it shaded out 23-18"

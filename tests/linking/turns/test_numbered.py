@@ -25,6 +25,12 @@ from tests.reading.said import on_record, read
         ("I've been asked about 24-07.", "24-07"),
         ("Not 23-11, sorry, 24-07.", "24-07"),
         ("Shout if you want one. Next to it, 24-07.", "24-07"),
+        ("It can thank its stars for that. 24-07 now.", "24-07"),
+        ("Then there's 24-07, I gave that up for dead.", "24-07"),
+        ("24-07, which was Hobnail pollinated with Tilly Marsh.", "24-07"),
+        ("I left something out about 24-07.", "24-07"),
+        ("One correction on 24-07: I had the stems wrong.", "24-07"),
+        ("Where was I, yes, 24-07.", "24-07"),
     ],
 )
 def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
@@ -39,6 +45,9 @@ def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
         "It isn't the 23-11 I got muddled with.",
         "Full sister to eleven.",
         "I was on page 23 11 of the book.",
+        "23-11, which was next to it, is gone.",
+        "23-11 that I gave to my cousin is doing well.",
+        "So that's six called and eleven expelled.",
     ],
 )
 def test_numbers_that_bring_nothing_in(passing: str) -> None:
