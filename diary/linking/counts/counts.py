@@ -33,8 +33,8 @@ _STATE = frozenset(
     "open out on to up now still left and showing coming opening over behind underneath".split()
 )
 _WANTED = frozenset(
-    "want wants need needs take taking 'll will like get please least wanted promised promise "
-    "owe owed offered asked ask ordered order sell".split()
+    "going shall should strike want wants need needs take taking 'll will like get please least "
+    "wanted promised promise owe owed offered asked ask ordered order sell".split()
 )
 _SINGLE = frozenset({"single", "solitary", "lone", "lonely", "sole"})
 _ONLY = frozenset({"a", "one", "the", "this", "its", "only"})

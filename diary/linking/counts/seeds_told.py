@@ -4,6 +4,7 @@ Every number of seed talk is asked what stands beside it: a verb of sowing or th
 themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
 """
 
+from diary.linking.counts.not_sown import not_sown, only_had
 from diary.linking.counts.seed_numbers import (
     OF_THEM,
     SEED_TALK,
@@ -29,14 +30,11 @@ _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
-_HAD = frozenset("had got have get gets gave give gives me us more than over at least".split())
-_IN_GENERAL = frozenset("never every always usually average generally".split())
 _OF_OTHERS = tuple(
     (w,)
     for w in "cuttings per to inch days pods pod berries capsules heads batches packets trays pans "
     "crosses lots".split()
 )
-_SOWING = frozenset("sowed sown sow planted put set started pricked popped in".split())
 _TO_SOW = frozenset("sow plant put set start".split())
 _WILL = frozenset("'ll will shall would 'd might must should could to can".split())
 # A word for a figure that it sounds like: what stands after it, and before.
@@ -182,10 +180,8 @@ def _seed_talk(mentions: Mentions, at: int) -> bool:
 def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
     """ "I sowed 16 of that cross", "twenty-four seeds went in", "out of 12 I got 9 up"."""
     talk, vocabulary = mentions.talk, mentions.vocabulary
-    if talk.texts[amount.start : amount.end] == ("one",) or _yet_to_sow(mentions, amount):
+    if talk.texts[amount.start : amount.end] == ("one",) or not_sown(mentions, amount):
         return False
-    if _in_general(mentions, amount):
-        return False  # "I never had more than two seeds off its mother"
     sowing = precedes(mentions, amount, vocabulary.sown_before)
     if sowing is not None:
         lead = talk.texts[max(0, sowing.start - 2) : sowing.start]
@@ -206,7 +202,7 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
         whole = any(follows(mentions, amount, book) is not None for book in books)
     if whole and is_seed(mentions, amount):
         return _part_near(mentions, amount)
-    if not counts_seeds(mentions, amount):
+    if not counts_seeds(mentions, amount) or only_had(mentions, amount):
         return False
     low = max(0, talk.sentence(amount.start)[0] - 1, amount.start - 6)
     high = min(len(texts), amount.end + 13)
@@ -214,47 +210,6 @@ def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
         vocabulary.sown.find(texts, low, high)
         or vocabulary.germinated.find(texts, amount.end, high)
     )
-
-
-def _in_general(mentions: Mentions, amount: Quantity) -> bool:
-    """ "I never had more than two seeds off its mother", "I sow forty of each as a rule".
-
-    Not "never touched it, nine seeds".
-    """
-    if _as_a_rule(mentions, amount):
-        return True
-    texts, i = mentions.talk.texts, amount.start
-    while i > 0 and amount.start - i < 6 and texts[i - 1] in _HAD:
-        i -= 1
-    return i > 0 and texts[i - 1] in _IN_GENERAL
-
-
-def _as_a_rule(mentions: Mentions, amount: Quantity) -> bool:
-    """ "I sow about forty of each", "I sowed thirty of something else": of no one cross."""
-    talk = mentions.talk
-    low = max(talk.clause(amount.start)[0], amount.start - 5)
-    lead = talk.texts[low : amount.start]
-    after = talk.texts[amount.end : min(amount.end + 6, talk.sentence(amount.start)[1])]
-    if "of" in after and _ANOTHER & set(after[after.index("of") :]):
-        return True
-    now = any(lead[i : i + 2] in _I_SOW for i in range(len(lead)))
-    return now and bool(_EACH & set(after) or {"always", "usually", "generally"} & set(lead))
-
-
-_I_SOW = tuple((w, "sow") for w in ("i", "we", "usually", "always"))
-_EACH = frozenset({"each", "every", "any", "rule", "always", "usually"})
-_ANOTHER = frozenset({"else", "another", "others"})
-
-
-def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
-    """ "thirty more seeds to sow", "twenty seeds in the packet for next year"."""
-    talk = mentions.talk
-    if not counts_seeds(mentions, amount):
-        return False
-    stop = min(amount.end + 7, talk.clause(amount.start)[1])
-    if _SOWING & set(talk.texts[max(0, amount.start - 4) : amount.start]):
-        return False
-    return bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
 
 
 def _out(mentions: Mentions, whole: Quantity) -> bool:

@@ -13,8 +13,10 @@ _INSTRUMENTS = frozenset("ruler rule tape calipers callipers gauge dividers".spl
 _READS = frozenset("says said reads gives shows makes show say read give at puts it".split())
 _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
-    "another only fully full barely of gets goes runs comes reaches opens out up to makes".split()
+    "another only fully full barely of gets goes runs comes reaches opens out up to makes "
+    "i 'd 've put at got have had make now reckon er um".split()
 )
+_MOST_FILL = 6
 _NAMES = frozenset("width height hight spread diameter span".split())
 _GOES_ON = frozenset({"now", "and", "but", "with", "on", "mind", "so", "is", "if"})
 
@@ -27,7 +29,16 @@ def is_over(mentions: Mentions, end: int) -> bool:
         or bool(talk.tokens[end - 1].mark)
         or talk.clause(end)[0] == end
         or talk.texts[end] in _GOES_ON
+        or _another_subject(mentions, end)
     )
+
+
+def _another_subject(mentions: Mentions, end: int) -> bool:
+    """ "the head gets out to 12 | habit's nice and bushy": captions go on with another noun."""
+    talk = mentions.talk
+    if talk.punctuated or talk.texts[end + 1 : end + 2] not in (("'s",), ("is",), ("are",)):
+        return False
+    return mentions.vocabulary.counted.at(talk.texts, end) is None
 
 
 def for_a_part(mentions: Mentions, at: int) -> bool:
@@ -60,7 +71,7 @@ def noun_right_before(mentions: Mentions, at: int) -> bool:
     i = at
     of = texts[at - 1] == "of"
     i -= of
-    while i > 0 and at - i < 4 and texts[i - 1] in _FILL | COPULAS:
+    while i > 0 and at - i < _MOST_FILL and texts[i - 1] in _FILL | COPULAS:
         i -= 1
     if of:  # "on a stem of twenty"; not "a truss of twenty"
         return any(

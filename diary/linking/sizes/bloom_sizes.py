@@ -58,6 +58,7 @@ def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
         form = following and following[0] in _FORMS and not likened
         one = following and following[0] in _ONES and _of_bloom(mentions, f)
         alone = _closes(mentions, end) and _these_are(mentions, f) and _of_bloom(mentions, f)
+        alone = alone or (_closes(mentions, end) and _so_it_is(mentions, f))
         measured = _beside_its_measure(mentions, f, end)
         if form or one or alone or measured:
             term = vocabulary.term_table[f.label]
@@ -116,6 +117,22 @@ def _these_are(mentions: Mentions, f: Found) -> bool:
     """ "these are big for an ivy", "they're enormous"; one "it" may be the plant."""
     before = mentions.talk.texts[max(0, f.start - 4) : f.start]
     return bool({"these", "they", "those"} & set(before)) and bool({"are", "'re"} & set(before))
+
+
+def _so_it_is(mentions: Mentions, f: Found) -> bool:
+    """ "the flower's the size of a sixpence, so it's tiny": of the bloom just spoken of."""
+    before = mentions.talk.texts[max(0, f.start - 4) : f.start]
+    told = any(before[i : i + 3] in _SO_IT_IS for i in range(len(before)))
+    return told and _of_bloom(mentions, f)
+
+
+_SO_IT_IS = tuple(
+    (so, it, be)
+    for so in ("so", "and", "but")
+    for it in ("it", "that")
+    for be in ("is", "'s")
+    if (so, it) != ("and", "that")
+)
 
 
 def _of_bloom(mentions: Mentions, f: Found) -> bool:

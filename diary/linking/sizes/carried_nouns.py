@@ -52,6 +52,7 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
         if f.label != NOTHING
         and not is_place(mentions, f, start, low)
         and not _compared(mentions, f, start)
+        and not (f.label == "leaf" and _back_to_the_flower(mentions, f.end, at))
     ]
     if not nouns or low - nouns[-1].end > _REACH:
         return ""
@@ -61,6 +62,12 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
     if not told:
         return ""
     return told[0] if talk.punctuated else told[-1]
+
+
+def _back_to_the_flower(mentions: Mentions, low: int, at: int) -> bool:
+    """ "the leaf is cut. The ground is white. Two inches": the talk has left the leaf."""
+    leafy = ("leaf", "zone", "stem", "edge", "bloom")
+    return any(p.label not in leafy for p in mentions.parts_in(low, at))
 
 
 def _compared(mentions: Mentions, noun: Found, low: int) -> bool:
@@ -87,6 +94,9 @@ def _is_subject(mentions: Mentions, noun: Found) -> bool:
     for i in range(noun.start - 1, low - 1, -1):
         if mentions.masked[i]:
             return True
+        opens = texts[i] in ("and", "but") and not mentions.talk.punctuated
+        if opens and texts[i + 1] in ("the", "its", "his", "her"):
+            return True  # "on the back of a packet and the head | I got ..."
         near = near and noun.start - i <= 3 and texts[i] not in PLACED | _OBJECTS
         if not near and texts[i] not in _LEADS and quantity(texts, i) is None:
             return False

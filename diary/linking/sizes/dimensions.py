@@ -41,6 +41,7 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
         found.label == "across"
         and not talk.tokens[found.end - 1].mark
         and (whole[:2] in (("the", "plant"), ("the", "whole")) or whole[:1] == ("plant",))
+        and not _of_the_whole_flower(mentions, found.end)
     ):
         return "plant across", found.end
     if talk.texts[found.start] in _OPENS and talk.tokens[found.start - 1].mark:
@@ -48,6 +49,12 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
     if talk.texts[found.start] in _NAMES and talk.texts[found.end : found.end + 1] in _TELL:
         return _before(mentions, length)  # "height is 40 centimetres width is 45"
     return found.label, found.end
+
+
+def _of_the_whole_flower(mentions: Mentions, at: int) -> bool:
+    """ "three and a half across the whole flower"; not "across the whole plant"."""
+    noun = mentions.vocabulary.subjects.at(mentions.talk.texts, at + 2)
+    return noun is not None and noun.label in ("bloom", "head", "leaf")
 
 
 def _rises(mentions: Mentions, length: Length) -> tuple[str, int] | None:

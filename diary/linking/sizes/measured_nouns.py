@@ -37,6 +37,8 @@ _INSTRUMENTS = frozenset("ruler rule tape calipers callipers gauge measure divid
 def governed(mentions: Mentions, length: Length) -> str:
     """The noun that the length stands with: "a fifteen-centimetre stem", "a nine-inch pot"."""
     texts, talk = mentions.talk.texts, mentions.talk
+    if talk.punctuated and _of_a_marking(mentions, length):
+        return NOTHING
     if talk.tokens[length.end - 1].mark:
         return ""
     for skip in (0, 1, 2):
@@ -49,6 +51,17 @@ def governed(mentions: Mentions, length: Length) -> str:
         if found is not None and (length.singular or skip or found.label == NOTHING):
             return "" if _new_subject(mentions, length, found) else found.label
     return ""
+
+
+def _of_a_marking(mentions: Mentions, length: Length) -> bool:
+    """ "with a white eye six millimetres wide": the part right before, and no mark between."""
+    talk = mentions.talk
+    if talk.tokens[length.start - 1].mark or talk.texts[length.start - 1] not in _MARKINGS:
+        return False
+    return mentions.vocabulary.dimensions.at(talk.texts, length.end) is not None
+
+
+_MARKINGS = frozenset("eye blotch edge zone throat centre star spot flare blaze border rim".split())
 
 
 def _new_subject(mentions: Mentions, length: Length, noun: Found) -> bool:

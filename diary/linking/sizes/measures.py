@@ -6,7 +6,7 @@ metric figure wins. A coin held beside the bloom is a hedged size.
 
 from dataclasses import replace
 
-from diary.linking.mended import mends_in
+from diary.linking.mended import mends_in, told_otherwise
 from diary.linking.second_thoughts import repairs_in
 from diary.linking.sizes.measured_what import Measured, measure
 from diary.linking.sizes.size_again import sizes_again
@@ -71,8 +71,10 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
             kept.append(m)
             continue
         between = range(previous.length.end, m.length.start)
-        repaired = bool(mends_in(mentions, previous.length.end, m.length.start)) or bool(
-            repairs_in(mentions, m.length.end, m.length.end + 2)
+        repaired = (
+            bool(mends_in(mentions, previous.length.end, m.length.start))
+            or bool(repairs_in(mentions, m.length.end, m.length.end + 2))
+            or told_otherwise(mentions, previous.length, m.length.start)
         )
         same_dimension = (
             not previous.dimension or not m.dimension or previous.dimension == m.dimension

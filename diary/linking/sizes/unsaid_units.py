@@ -8,7 +8,7 @@ from bisect import bisect_left
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from diary.linking.mended import mends_in
+from diary.linking.mended import mends_in, told_otherwise
 from diary.linking.sizes.beside_amounts import (
     broken,
     by_instrument,
@@ -81,7 +81,8 @@ def _amounts(mentions: Mentions, taken: set[int]) -> Iterator[Quantity]:
     closed = taken | {i for i, masked in enumerate(mentions.masked) if masked}
     i = 0
     while i < len(texts):
-        amount = None if i in closed or texts[i] == "one" else bare_amount(texts, i)
+        alone = texts[i] == "one" and texts[i + 1 : i + 2] != ("hundred",)
+        amount = None if i in closed or alone else bare_amount(texts, i)
         if amount is None or any(j in closed for j in range(amount.start, amount.end)):
             i += 1
             continue
@@ -166,6 +167,8 @@ def _otherwise(mentions: Mentions, amount: Quantity, previous: Length | None) ->
     low = talk.sentence(previous.start)[0]
     then = talk.texts[previous.end : amount.start]
     if any(then[i : i + 2] in _THIS_YEAR for i in range(len(then))):
+        return True
+    if told_otherwise(mentions, previous, amount.start):
         return True
     return bool(mentions.vocabulary.size_limits.find(talk.texts, low, previous.start)) and bool(
         {"and", "but"} & set(then)

@@ -30,6 +30,7 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
             continue
         near = min(acts, key=lambda c: (_gap(c, span), c.start))
         start, end = min(near.start, span.start), max(near.end, span.end)
+        start = _never_without(mentions, start)
         if any(c.start < end for c in mentions.cue("owning", max(low, start - 3), end)):
             continue
         yield Statement(
@@ -65,6 +66,18 @@ def _then_and_now(mentions: Mentions) -> Iterator[Statement]:
                 rule="flowering then and now",
                 score=0.86,
             )
+
+
+def _never_without(mentions: Mentions, start: int) -> int:
+    """ "never a day without | a flower from March to November": both denials are its own."""
+    texts = mentions.talk.texts
+    low = max(mentions.talk.clause(start)[0], start - _APART_AT_MOST // 2)
+    for i in range(low, start):
+        if texts[i] in ("never", "no", "not", "hardly") and {"without", "out"} & set(
+            texts[i:start]
+        ):
+            return i
+    return start
 
 
 def _gap(act: Found, span: Found) -> int:

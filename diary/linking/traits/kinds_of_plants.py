@@ -41,6 +41,8 @@ def _of_a_kind(mentions: Mentions, s: Statement) -> bool:
     texts = mentions.talk.texts
     if texts[s.end : s.end + 1] not in tuple((k,) for k in _KINDS):
         return False
+    if texts[s.end + 1 : s.end + 2] == ("of",) or s.trait == "foliage":
+        return False  # "the leaf smells sort of lemony"
     before = texts[max(0, s.start - 2) : s.start]
     return before[-1:] == ("the",) and before[:1] not in (("is",), ("'s",), ("of",), ("are",))
 

@@ -24,6 +24,7 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
         leaf = next((i for i in range(low, high) if texts[i] in classes["foliage"]), None)
         if leaf is None:
             yield from _smelt_off_the_leaf(mentions, at)
+            yield from _crushed(mentions, at)
             continue
         if mentions.talk.between(min(leaf, at), max(leaf, at), (STOP, QUERY)):
             continue
@@ -57,6 +58,40 @@ def _smelt_off_the_leaf(mentions: Mentions, at: int) -> Iterator[Statement]:
                 score=0.88,
             )
             return
+
+
+def _crushed(mentions: Mentions, at: int) -> Iterator[Statement]:
+    """ "it smells like lemon when you crush it", "pinch it and you get mint": only leaves are."""
+    talk = mentions.talk
+    if talk.texts[at] not in _CRUSH or talk.texts[at + 1 : at + 2] not in _IT:
+        return
+    low = max(talk.sentence(at)[0], at - _ODOUR_WITHIN)
+    before = talk.texts[low:at]
+    odours = [
+        i
+        for i in range(low, at)
+        if talk.texts[i] in mentions.vocabulary.classes["odour"] and not mentions.masked[i]
+    ]
+    when = {"when", "if", "once"} & set(before[-4:])
+    odour = odours[-1] if odours and when and not set(before) & (_NONE | _OTHERS) else None
+    after = _odour(mentions, at + 1) if odour is None else None
+    if odour is None and after is None:
+        return
+    yield Statement(
+        trait="foliage",
+        value="scented",
+        start=at if odour is None else odour,
+        end=at + 2 if after is None else after + 1,
+        rule="a leaf that smells when touched",
+        score=0.88,
+    )
+
+
+_CRUSH = frozenset(
+    "crush crushes crushing crushed rub rubs rubbing rubbed bruise bruising bruised scrunch "
+    "scrunching squeeze squeezing".split()
+)
+_IT = (("it",), ("one",), ("them",), ("him",), ("her",))
 
 
 def _odour(mentions: Mentions, begin: int) -> int | None:

@@ -19,7 +19,9 @@ _VERBS = frozenset(
     "is 's are was were 're has have looks look gets got stands sits comes came grows hangs 've "
     "goes went stays wants needs smell smells stink stinks".split()
 )
-_BEFORE_A_NOUN = frozenset("the my our your his a an this that these those both her every".split())
+_BEFORE_A_NOUN = frozenset(
+    "whose the my our your his a an this that these those both her every".split()
+)
 _FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
 _I_MUST = (("'ll",), ("must",), ("should",), ("have",), ("'d",), ("need",), ("'m",), ("want",))
 _I_HAVE = tuple((i, have) for i in ("i", "we") for have in ("'ve", "have", "'d", "'m", "am"))

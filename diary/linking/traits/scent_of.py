@@ -77,7 +77,7 @@ def without_leaf_scents(mentions: Mentions, found: list[Statement]) -> list[Stat
         or _of_flower(mentions, s)
         or not (
             _of_a_name(mentions, s)
-            or _of_the_leaf(mentions, s.start)
+            or (_of_the_leaf(mentions, s.start) and not _told_before_the_leaf(mentions, s))
             or _of_the_garden(mentions, s)
             or (s.value == "scented" and _of_the_air(mentions, s))
         )
@@ -88,6 +88,17 @@ def _of_the_garden(mentions: Mentions, s: Statement) -> bool:
     """ "the lilac by the gate smells wonderful"; not "it smells of lilac"."""
     low = mentions.talk.clause(s.start)[0]
     return bool(mentions.vocabulary.classes["garden"] & set(mentions.talk.texts[low : s.start]))
+
+
+def _told_before_the_leaf(mentions: Mentions, s: Statement) -> bool:
+    """ "no smell, and the leaf doesn't smell either": the flower's is told first."""
+    talk = mentions.talk
+    start, stop = talk.clause(s.start)
+    foliage = mentions.vocabulary.classes["foliage"]
+    if s.value != "none" or foliage & set(talk.texts[start : s.end]):
+        return False
+    leaf = next(i for i in range(s.end, stop) if talk.texts[i] in foliage)
+    return bool({"and", "but", "nor"} & set(talk.texts[s.end : leaf]))
 
 
 def _of_a_name(mentions: Mentions, s: Statement) -> bool:

@@ -75,7 +75,7 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
     modals = _MODALS - {"'ll", "will"} if s.value in ("long", "free") else _MODALS
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _MODAL_BEFORE)
-    if s.trait in ("habit", "bloom_form") and {"till", "until", "once"} & set(texts[low : s.start]):
+    if s.trait in ("habit", "bloom_form") and {"till", "until"} & set(texts[low : s.start]):
         return True  # "leave it until the truss fills out"
     if s.trait == "health" and texts[s.start - 3 : s.start] in _INFERRED:
         return False  # "silvery streaks, that'll be thrips"

@@ -25,6 +25,8 @@ _FLOWER = frozenset(
         "pip",
         "pips",
         "flowered",
+        "corolla",
+        "corollas",
     }
 )
 _LEAF = frozenset({"leaf", "leaves", "foliage", "leafs", "leaved"})
@@ -224,10 +226,18 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
         noun > f.start
         or bool(_COPULAS & set(words))
         or (f.label in _HAD and bool({"has", "have", "'ve", "got"} & set(words)))
-        or not words
+        or (not words and (not mentions.talk.tokens[noun].mark or _closes(mentions, f.end)))
         or (mentions.talk.punctuated and mentions.talk.sentence(noun)[0] == noun)
-        or mentions.talk.tokens[noun].mark == ","
+        or (mentions.talk.tokens[noun].mark == "," and _closes(mentions, f.end))
     )
+
+
+def _closes(mentions: Mentions, end: int) -> bool:
+    """ "leaf, glossy and dark"; not "under the leaf, little orange pimples"."""
+    talk = mentions.talk
+    if end >= len(talk.texts) or talk.tokens[end - 1].mark:
+        return True
+    return talk.clause(end)[0] == end or talk.texts[end] in ("and", "but", "with", "too", "as")
 
 
 def _without_owner(words: list[str], noun_first: bool) -> list[str]:

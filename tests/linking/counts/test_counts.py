@@ -84,6 +84,8 @@ def test_the_number_may_stand_after_its_noun(said: str, expected: dict[str, int]
         ("We put in twenty-five seeds and got thirteen seedlings.", 25, 13),
         ("I sowed about 50 of them and 38 came up.", 50, 38),
         ("I sowed heaps of that one, maybe sixty, and only got eleven.", 60, 11),
+        ("Of the fifteen seeds I put in, four had the courtesy to appear.", 15, 4),
+        ("I had ten seeds but lost two, so I sowed eight and three germinated.", 8, 3),
     ],
 )
 def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
@@ -102,6 +104,8 @@ def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
         "I sowed thirty seeds of something else.",
         "I sow about forty of each cross, as a rule.",
         "I've had three trusses off it.",
+        "I shall strike four cuttings of it in July.",
+        "I'm going to have four cuttings off it.",
     ],
 )
 def test_numbers_that_count_nothing_of_the_plant(said: str) -> None:

@@ -216,6 +216,14 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("Last year they were four centimetres, this year they're five.", "bloom_diameter", 50),
         ("She's two foot if she's an inch.", "plant_height", 609.6),
         ("It won't go over eight inches.", "plant_height", 203.2),
+        ("I gave the stems as twenty centimetres, and they're sixteen.", "stem_length", 160),
+        ("Dinny had the flower at six centimetres and it's five.", "bloom_diameter", 50),
+        ("Three and a half centimetres across the whole flower.", "bloom_diameter", 35),
+        (
+            "The flower's four centimetres, and the plant's the picture of health.",
+            "bloom_diameter",
+            40,
+        ),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
@@ -235,6 +243,7 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
         "I'd want it under thirty centimetres for the front row.",
         "Bare as a broomstick for the bottom eight inches.",
         "Give it an inch and it takes a mile.",
+        "With a white eye six millimetres wide.",
     ],
 )
 def test_no_figure_of_this_plant(said: str) -> None:

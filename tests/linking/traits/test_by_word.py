@@ -113,6 +113,21 @@ from tests.reading.said import values
         ("It's on the late side.", "flowering", ["late"]),
         ("This is the first flower I've ever had on it.", "flowering", ["first_flower"]),
         ("That's the first flower I've picked off it.", "flowering", []),
+        ("Leaves that smell of lemon when you brush them.", "foliage", ["scented"]),
+        ("The leaf smells sort of lemony.", "foliage", ["scented"]),
+        ("It smells like lemon when you crush it.", "foliage", ["scented"]),
+        ("On being bruised it smells powerfully of peppermint.", "foliage", ["scented"]),
+        ("It grows like a docken.", "habit", ["vigorous"]),
+        ("It grows like a tight little cushion.", "habit", ["compact"]),
+        (
+            "There's never a day without a flower on it from March to November.",
+            "flowering",
+            ["long"],
+        ),
+        ("The petals have a right wave to them.", "bloom_form", ["frilled"]),
+        ("Little white things flying up when I tap it.", "health", ["whitefly"]),
+        ("I pinched it once and it broke into nine.", "habit", ["branching"]),
+        ("It never opens past a tulip.", "bloom_form", ["tulip"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -211,6 +226,12 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("A rather flat pink.", "bloom_form"),
         ("Let's leave the question open until the truss fills out.", "habit"),
         ("Flowers like buttons, really tiny.", "flowering"),
+        ("The petals are crimped all round like a pie crust.", "habit"),
+        ("The leaf has a zone of bronze, cleanly drawn.", "habit"),
+        ("The roots have filled the pot.", "habit"),
+        ("I was back there a minute, for I never turned a leaf over.", "foliage"),
+        ("There's rust on that leaf, oh no, wait, that's mud.", "health"),
+        ("The ink on the label has rotted away.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
@@ -226,6 +247,8 @@ def test_not_of_this_plant_now(said: str, trait: str) -> None:
         ("I'd call those flowers enormous.", ["large"]),
         ("The truss is a good size.", []),
         ("It's a big one, thirty centimetres tall.", []),
+        ("The flower's the size of a sixpence, so it's tiny.", ["small"]),
+        ("It's six inches tall, so it's tiny.", []),
     ],
 )
 def test_size_of_the_bloom_that_the_talk_is_of(said: str, sizes: list[str]) -> None:
