@@ -23,6 +23,7 @@ from diary.linking.turns.turns import find_turns
 from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known
 from diary.reading.mentions import Mentions, find_mentions
+from diary.reading.misheard.eye import eyes_respelt
 from diary.reading.misheard.trade_words import respelt
 from diary.reading.tokens import tokenise
 from diary.reading.vocabulary import Vocabulary
@@ -43,7 +44,7 @@ def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
     """Cut the talk into clips, link each to its plant and pull out the observations."""
-    talk = respelt(tokenise(transcript), vocabulary.trade)
+    talk = eyes_respelt(respelt(tokenise(transcript), vocabulary.trade), vocabulary)
     if not talk.tokens:
         return Reading(clips=())
     mentions = find_mentions(talk, vocabulary, known)

@@ -1,7 +1,7 @@
 """A marking told with its colour: "a flash of maroon", "veining picked out in raspberry"."""
 
 from diary.linking.colours.attached import Attached
-from diary.linking.colours.places import petals_after
+from diary.linking.colours.places import PREPOSITIONS, petals_after
 from diary.linking.colours.plant_parts import is_of_plant
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
@@ -16,7 +16,7 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         i -= 1
     if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):
         drawn = _before_aside(mentions, _drawn(mentions, i - 1))
-        for part in reversed(mentions.parts_in(i - 8, i - 1)):
+        for part in reversed(mentions.parts_in(i - 14, i - 1)):
             marked = mentions.talk.tokens[part.end - 1].mark and part.end == i - 1
             if part.end in (drawn, i - 1) and not marked and is_of_plant(mentions, part):
                 if part.end == drawn < i - 1:
@@ -40,9 +40,23 @@ def _before_aside(mentions: Mentions, at: int) -> int:
     if not at or talk.tokens[at - 1].mark != COMMA:
         return at
     for j in range(at - 2, max(0, at - 7), -1):
-        if talk.tokens[j].mark == COMMA and talk.texts[j].endswith("ed"):
+        if talk.tokens[j].mark != COMMA:
+            continue
+        if talk.texts[j].endswith("ed"):
             return j + 1
+        return _before_place(mentions, j + 1)
     return at
+
+
+def _before_place(mentions: Mentions, at: int) -> int:
+    """ "a star | in the middle |, if you please, in crimson": back over where the marking lies."""
+    parts = mentions.parts_in(at - 8, at)
+    if len(parts) < 2 or parts[-1].end != at:
+        return at
+    between = mentions.talk.texts[parts[-2].end : parts[-1].start]
+    kinds = mentions.vocabulary.part_kinds
+    placed = 1 <= len(between) <= 3 and between[0] in PREPOSITIONS
+    return parts[-2].end if placed and kinds[parts[-2].label] == "marking" else at
 
 
 def _drawn(mentions: Mentions, at: int) -> int:

@@ -89,8 +89,9 @@ def _phrase_start(mentions: Mentions, colour: ColourHeard) -> int:
 def _past_leads(talk: Talk, at: int, low: int) -> int:
     start = max(low, min(at, fragment_start(talk, at)))
     while start > low and not talk.tokens[start - 1].mark:
-        same = talk.texts[start - 1] in ("the", "that") and talk.texts[start] == "same"
-        if not same and talk.texts[start - 1] not in _LEADS:
+        word = talk.texts[start - 1]
+        same = word in ("the", "that") and talk.texts[start] == "same"
+        if not same and word not in _LEADS and not word.endswith("ly"):
             break
         start -= 1
     over = talk.texts[start - 1 : start + 1] == ("at", "all")  # "no tag at all | peach"

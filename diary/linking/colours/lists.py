@@ -15,6 +15,7 @@ from diary.reading.phrases import Found
 
 _REACH = 9
 _DEFINITE = frozenset({"the", "its", "with", "that", "this", "his", "her", "each", "every"})
+_PLACED = frozenset("on in at across over the its his her each both all up down".split())
 _TELLING = BE | {"has", "have", "got", "same", "darker", "paler", "goes", "not", "no", "just"}
 
 
@@ -72,8 +73,11 @@ def twin_of(mentions: Mentions, attached: Attached) -> Attached | None:
     first = next((p for p in mentions.parts_in(i - 6, i - 1) if p.end == i - 1), None)
     if first is None or first.label == head.label or not is_of_plant(mentions, first):
         return None
-    if any(c.end >= first.start for c in mentions.colours_in(first.start - 6, head.start)):
-        return None  # "white edge and throat cream"
+    if any(
+        c.end >= first.start or set(texts[c.end : first.start]) <= _PLACED
+        for c in mentions.colours_in(first.start - 6, head.start)
+    ):
+        return None  # "white edge and throat cream", "white on the uppers and the lowers pink"
     if texts[first.start - 1 : first.start] in (("no",), ("without",), ("of",), ("with",)):
         return None
     return replace(attached, part=first.label, start=first.start)

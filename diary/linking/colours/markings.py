@@ -44,6 +44,7 @@ def markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Stateme
     return found
 
 
+_WHERE_SEEN = tuple((w,) for w in "at it this that him her one a an by before".split())
 _ANSWERED_NO = tuple((w,) for w in "no not none never nope nothing nowhere".split())
 _EXCEPT = frozenset({"bar", "barring", "except", "for", "save", "but", "than", "from"})
 _MARKING_LEADS = frozenset(
@@ -69,6 +70,8 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
         return False  # a card is filled in: "eye none"
     if word == "spotted" and before in ("i", "'ve", "have", "we", "you", "had", "just"):
         return False  # "I've spotted something"
+    if word == "spotted" and rest[:1] in _WHERE_SEEN:
+        return False  # "the one he spotted at the back"
     if talk.tokens[part.end - 1].mark == QUERY and rest[:1] in _ANSWERED_NO:
         return False  # "Stripes? Not one."
     if before == "the" and part.start > 1 and talk.texts[part.start - 2] in _EXCEPT:
@@ -129,7 +132,7 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
             "clear",
             "strong",
         ) and rest[:1] not in (("of",),)
-    if part.label == "spots" and word in ("spot", "dots"):
+    if part.label == "spots" and word in ("spot", "dots", "speck", "specks"):
         return before in ("dark", "darker", "big", "small")
     if part.label == "flush":
         return before in (

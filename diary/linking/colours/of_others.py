@@ -5,6 +5,11 @@ from diary.linking.colours.kinds import of_a_kind_or_name
 from diary.linking.colours.once import of_one_had, spoilt, was_once
 from diary.linking.colours.places import noun_after
 from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.said_by_others import (
+    anothers_word,
+    called_by_another,
+    denied_after,
+)
 from diary.linking.colours.things import of_a_thing
 from diary.linking.colours.wanted import wanted
 from diary.reading.colours import ColourHeard
@@ -100,12 +105,15 @@ def _approached(mentions: Mentions, colour: ColourHeard) -> bool:
         between = talk.texts[verging.end : colour.start]
         before = mentions.colours_in(max(0, verging.start - 6), verging.start)
         apart = talk.between(verging.end - 1, colour.start, (STOP, QUERY))
-        if before and not apart and set(between) <= {"a", "the", "an", "sort", "of", "almost"}:
+        if before and not apart and set(between) <= _TOWARDS:
             if not mentions.parts_in(before[-1].end, verging.start):
                 return True
             placed = in_phrase_after(mentions, colour) or noun_after(mentions, colour)
             return placed is None  # "yellow at the throat, shading out through cream"
     return False
+
+
+_TOWARDS = frozenset("a the an sort of almost near nearly very practically something".split())
 
 
 def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -188,24 +196,6 @@ def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
     return False
 
 
-def _anothers_word(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "Jean would call it salmon", "she'd say red"; not "you'd call it red"."""
-    talk = mentions.talk
-    start = max(talk.clause(colour.start)[0], colour.start - 6)
-    for i in range(start, colour.start - 1):
-        if talk.texts[i : i + 1] not in (("would",), ("'d",), ("might",), ("will",), ("'ll",)):
-            continue
-        if talk.texts[i + 1] not in ("call", "say", "have", "tell") or i == 0:
-            continue
-        teller = talk.tokens[i - 1]
-        named = talk.punctuated and teller.capital and teller.text not in _MY_WORD
-        return named or teller.text in ("she", "he", "they", "people", "somebody", "folk")
-    return False
-
-
-_MY_WORD = frozenset("i you we one anyone anybody it that this nobody".split())
-
-
 def _handled(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "I swapped a magenta for it", "pass us that green can"; not "I cut it, it's a pink"."""
     talk, i = mentions.talk, colour.start
@@ -240,7 +230,9 @@ _HABITS = (
     of_a_kind_or_name,
     _another_than_this,
     _of_another_number,
-    _anothers_word,
+    anothers_word,
+    called_by_another,
+    denied_after,
     _handled,
     _crossed,
     _blemish,

@@ -44,7 +44,9 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
     if colour.value not in _DECAY:
         return False
     talk = mentions.talk
-    stop = min(talk.sentence(colour.start)[1], colour.end + 10)
+    stop = min(len(talk.texts), colour.end + 10)
+    if talk.punctuated:
+        stop = min(talk.sentence(colour.start)[1], stop)
     gone = mentions.vocabulary.colour_habits["spoilt"].find(talk.texts, colour.end, stop)
     return bool(gone)
 

@@ -139,7 +139,8 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             break
         said = _without_amount(talk.texts[end : colour.start])
         if not (_verbless(said) or _plainly_said(said)) and not all(
-            word in COPULAR | _HOLDING or (brief and word in ADJECTIVES) for word in said
+            word in COPULAR | _HOLDING or word.endswith("ly") or (brief and word in ADJECTIVES)
+            for word in said
         ):
             break
         if (said[-2:] in _OVER_IT or said == ("on",)) and mentions.vocabulary.part_kinds[

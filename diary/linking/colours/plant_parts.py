@@ -4,6 +4,7 @@ from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
 _LOOKING = tuple((w,) for w in "pin bright beady eagle wide bleary dewy starry hawk boss".split())
+_BETTER = tuple((w,) for w in "better keener sharper keen trained practised expert".split())
 _SEEING = tuple((w,) for w in "good sharp keen young better tired sore old bad poor the".split())
 
 
@@ -54,6 +55,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
     if part.label == "eye":
         if rest[:1] == ("for",) or before[-1:] in _LOOKING:
             return False  # "a great eye for these things", "pin-eyed"
+        if before[-1:] in _BETTER:
+            return False  # "he has the better eye"
         if texts[part.start] == "eyes" and before[-1:] in _SEEING:
             return False  # "you'd need good eyes for that"
         return not (

@@ -8,11 +8,12 @@ from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
-_OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse"})
+_OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse", "grey"})
 _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
 _ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
 _DRAWN_TO = frozenset("like love see notice mind fancy admire".split())  # "i like the stripe"
 _BUDDING = frozenset("showing breaking splitting cracking swelling bursting colouring".split())
+_FURTHER = 6
 _POINTERS = frozenset({"it", "that", "which"})
 
 
@@ -22,6 +23,9 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     start = talk.clause(colour.start)[0]
     i = start
     while i < colour.start and talk.texts[i] in (
+        "in",
+        "colour",
+        "color",
         "and",
         "but",
         "now",
@@ -68,6 +72,9 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
         return last.label if ends else None
     lead = talk.texts[low : last.start]
     if word == ("that",):
+        of_it = brought_in(mentions, max(low - _FURTHER, 0), start)
+        if of_it is not None and talk.texts[start] in ("and", "that"):
+            return of_it
         return last.label if ends or "from" in lead else None
     ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
     shown = bool(set(lead) & {"what", "look", "bar", "except", "barring", *_DRAWN_TO}) and ends

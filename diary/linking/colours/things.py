@@ -57,6 +57,8 @@ def _one_of_them(mentions: Mentions, colour: ColourHeard) -> bool:
         lead = talk.texts[max(begun, colour.start - 3) : colour.start]
         return bool({"yon", "that", "those"} & set(lead)) and not {"'s", "is"} & set(lead)
     before = talk.texts[talk.clause(colour.start)[0] : colour.start]
+    if mentions.parts_in(colour.end, colour.end + 1):
+        return False  # "the same white | ones below"
     if one == ("one",) and one_of_a_part(mentions, colour) is not None:
         return False
     shown = bool(before) and bool(_SHOWN & set(before))

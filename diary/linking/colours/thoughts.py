@@ -53,7 +53,8 @@ def _guessed(mentions: Mentions, first: Statement, second: Statement) -> bool:
         return False
     between = talk.texts[first.end : second.start]
     said = next((i for i in range(len(between) - 1) if between[i : i + 2] in _IT_IS), None)
-    told_now = said is not None and set(between[said + 2 :]) <= _GUESS_FILL | _NOW
+    it_is = talk.texts[second.end : second.end + 2] == ("it", "is")  # "so coral it is"
+    told_now = it_is or (said is not None and set(between[said + 2 :]) <= _GUESS_FILL | _NOW)
     first_said, then = talk.sentence_number(first.end - 1), talk.sentence_number(second.start)
     apart = talk.punctuated and first_said != then
     return told_now or apart or bool(_TURNING & set(between))
@@ -140,6 +141,7 @@ def _then_and_now(mentions: Mentions, first: Statement, second: Statement) -> bo
     return "was" in then and now and {"'s", "is"} & set(between) != set()
 
 
+_GIVING_IN = frozenset("no right fine okay alright well very".split())
 _TODAY = frozenset("today tonight morning afternoon lately".split())
 
 
@@ -149,6 +151,9 @@ def _bettered(mentions: Mentions, first: Statement, second: Statement) -> bool:
     if second.start - first.end > _NEAR:
         return False
     habits = mentions.vocabulary.colour_habits
+    between = set(talk.texts[first.end : second.start])
+    if talk.texts[second.end : second.end + 1] == ("then",) and between & _GIVING_IN:
+        return True  # "lavender, no, don't look at me, lilac then"
     if habits["bettered_after"].at(talk.texts, second.end) is not None:
         return True
     return any(

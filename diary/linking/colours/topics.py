@@ -241,7 +241,10 @@ def _fragment_start(mentions: Mentions, colour: ColourHeard) -> int | None:
 
 
 # "the top two are the colour of old port, call it burgundy"
-_NAMING = (("call", "it"), ("say",), ("i", "'d"), ("let", "'s"), ("i", "would"), ("you", "'d"))
+_NAMING = (
+    *(("let", "us", "say"), ("let", "us", "call", "it"), ("call", "it"), ("say",)),
+    *(("i", "'d"), ("let", "'s"), ("i", "would"), ("you", "'d")),
+)
 
 
 def _under_heading(mentions: Mentions, colour: ColourHeard) -> str | None:

@@ -8,7 +8,8 @@ _REACH = 9
 _BETWEEN = frozenset(
     "being coming turning opening it a an any some something anything one more bit of that true "
     "proper good real decent "
-    "clean clear little another nice strong for the to get have see it be in out 's is was".split()
+    "clean clear lovely beautiful little another nice strong for the to get have see it "
+    "be in out 's is was".split()
 )
 _LIKENED = (("like",), ("as",), ("so",), ("quite",), ("to",))
 

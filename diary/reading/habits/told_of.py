@@ -41,6 +41,9 @@ def _to_turning(talk: Talk, start: int) -> int:
             stop = talk.sentence(stop)[1]
     if talk.punctuated and talk.tokens[start - 1].mark == ",":
         return start
+    left_over = talk.punctuated and talk.texts[start : start + 1] in _LEFT_OVER
+    if left_over and talk.tokens[start].mark == COMMA:
+        return start + 1  # "not the red I hoped for, with a white eye"
     for i in range(start, stop):
         if talk.texts[i] in ("but", "though", "however"):
             return i
@@ -60,6 +63,7 @@ def _to_turning(talk: Talk, start: int) -> int:
     return stop
 
 
+_LEFT_OVER = tuple((word,) for word in "for of about to on in by".split())
 # "he says it's red, I say it's cerise"
 _MY_OWN_SAY = tuple(("i", verb) for verb in "say call 'd make reckon see".split())
 _THIS_IS = tuple((this, be) for this in ("this", "it", "she", "he") for be in ("is", "'s"))

@@ -1,0 +1,77 @@
+"""What others call it, what was written once, and words put in between."""
+
+import pytest
+
+from tests.reading.said import caption_colours, colours, values
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        (
+            "It is a very deep maroon, which my colleague insists on calling black, and black it "
+            "is not.",
+            {"bloom deep maroon"},
+        ),
+        ("It's a mauve, which Doris calls blue.", {"bloom mauve"}),
+        ("I'd call it plum.", {"bloom plum"}),
+        ("White, I wrote in the book, which was hasty, because it's ivory.", {"bloom ivory"}),
+        ("I have it down in the book as crimson, which was wrong; it is cerise.", {"bloom cerise"}),
+        ("Lilac, says my wife. She's wrong, it's mauve.", {"bloom mauve"}),
+        ("Salmon, says my wife, and she's right.", {"bloom salmon"}),
+        ("It's pink, not the red I hoped for, with a white eye.", {"bloom pink", "eye white"}),
+        ("It was going to be a lovely clear orange.", set()),
+    ],
+)
+def test_what_others_call_it(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("There's a star in the middle, if you please, in deep crimson.", {"star deep crimson"}),
+        (
+            "The upper ones are plum, the bottom three are paler, let us say a warm rose.",
+            {"upper petals plum", "lower petals warm rose"},
+        ),
+        ("Against the chart it is unquestionably lilac.", {"bloom lilac"}),
+        (
+            "The same plum uppers, the same white ones below.",
+            {"upper petals plum", "lower petals white"},
+        ),
+        (
+            "It's white on the uppers and the lowers are pink.",
+            {"upper petals white", "lower petals pink"},
+        ),
+        ("The foliage is finely dissected, and in colour it is grey.", {"leaf grey"}),
+        ("The blaze is wine, shading to near black in the middle.", {"blotch wine"}),
+        ("Some brown bits from the rain.", set()),
+    ],
+)
+def test_words_between_a_part_and_its_colour(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("what do i get salmon pink with maroon feathering", {"bloom salmon", "feathering maroon"}),
+        ("i'd say it's a coral it's not really a salmon", {"bloom coral"}),
+        ("lavender no don't be looking at me like that lilac then", {"bloom lilac"}),
+        (
+            "and he has the better eye so coral it is with a white centre",
+            {"bloom coral", "centre white"},
+        ),
+        ("there's a bit of brown on it but that's only the old flower", set()),
+    ],
+)
+def test_in_captions(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
+
+
+def test_markings_that_are_only_seen_or_told() -> None:
+    assert values("marking", "The one he spotted at the back.") == []
+    assert values("marking", "They'll tell you there's a blotch.") == []
+    assert values("marking", "There's a speck of rust on one leaf.") == []
+    assert values("marking", "Spotted all over.") == ["spots"]
