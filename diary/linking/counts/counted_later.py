@@ -163,6 +163,22 @@ def counted_of_them(
                 break
 
 
+def _alive(mentions: Mentions, amount: Quantity, low: int, stop: int) -> Quantity | None:
+    """ "three are alive", "four of them took", in talk of cuttings."""
+    texts = mentions.talk.texts
+    for at in range(low, stop):
+        left = None if mentions.masked[at] else amount_at(mentions.talk, at)
+        if left is None or not 1 < left.value <= amount.value:
+            continue
+        i = left.end
+        while i < stop and texts[i] in ("are", "is", "have", "has", "'ve", "of", "them", "all"):
+            i += 1
+        if texts[i : i + 1] and texts[i] in _LIVING:
+            return left
+    return None
+
+
+_LIVING = frozenset("alive rooted rooting left living took taken struck survived standing".split())
 _EACH = (("a",), ("each",), ("every",), ("per",), ("the",))
 
 
@@ -175,9 +191,12 @@ def held_now(
     for noun, following in zip(nouns, [*nouns[1:], None], strict=False):
         limit = following.start if following is not None else len(talk.texts)
         for at in range(noun.end, min(noun.end + _THEM_REACH, limit - 1)):
-            if talk.texts[at] not in ("got", "has", "'ve", "have") or at + 1 in counted:
+            there = talk.texts[at - 1 : at + 1] in _THERE_ARE
+            if at + 1 in counted or not (there or talk.texts[at] in ("got", "has", "'ve", "have")):
                 continue
             it = {"it", "this", "she", "he"} & set(talk.texts[max(noun.end, at - 4) : at])
+            if there:  # "it had eight heads out last week and there are five today"
+                it = set(talk.texts[at + 2 : at + 5]) & _NOW
             if talk.texts[at - 1] in ("i", "we"):  # "I had four on it then and I've six on it now"
                 it = {"on"} & set(talk.texts[at + 2 : at + 4])
             i = at + 1
@@ -190,6 +209,10 @@ def held_now(
                 break
 
 
+_THERE_ARE = tuple(("there", be) for be in ("are", "is", "'s"))
+_NOW = frozenset({"today", "now", "left", "still", "present", "on"})
+
+
 def _last_of(mentions: Mentions, noun: Found, at: int) -> bool:
     """Whether nothing else that could be "them" is named between."""
     between = mentions.vocabulary.subjects.find(mentions.talk.texts, noun.end, at)
@@ -197,9 +220,11 @@ def _last_of(mentions: Mentions, noun: Found, at: int) -> bool:
 
 
 def left_of(mentions: Mentions, noun: Found, amount: Quantity) -> Quantity | None:
-    """ "I took nine cuttings off it and lost two, so that's seven": what is left counts too."""
+    """ "I took nine cuttings off it and lost two, so that's seven", "five, and three are alive"."""
     texts = mentions.talk.texts
     stop = min(len(texts), max(noun.end, amount.end) + _THEM_REACH)
+    if noun.label == "count_cuttings" and (alive := _alive(mentions, amount, noun.end, stop)):
+        return alive
     lost = next((i for i in range(noun.end, stop) if texts[i] in _LOST), None)
     if lost is None:
         return None

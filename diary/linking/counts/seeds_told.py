@@ -28,6 +28,7 @@ SOWN, GERMINATED = "count_seeds_sown", "count_germinated"
 _UNSAID = frozenset({Habit.NOT_RECALLED, Habit.WISH, Habit.QUESTION, Habit.HYPOTHETICAL})
 _TALK_BEFORE, _TALK_AFTER = 34, 16
 _MOST = 999
+_CUTTINGS_BEFORE = 10
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
 _OF_OTHERS = tuple(
@@ -160,7 +161,13 @@ def _figure(talk: Talk, at: int) -> Quantity | None:
 
 
 def _seed_talk(mentions: Mentions, at: int) -> bool:
+    """Whether the talk is of seeds; not "I took five cuttings and three are alive"."""
     talk = mentions.talk
+    for i in range(at - 1, max(0, at - _CUTTINGS_BEFORE), -1):
+        if talk.texts[i] in SEED_TALK:
+            break
+        if talk.texts[i] in ("cuttings", "slips"):
+            return False
     amount = amount_at(talk, at)
     if amount is not None and amount.value > 1:
         cue = follows(mentions, amount, mentions.vocabulary.germinated)

@@ -20,12 +20,14 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
     """A span of time beside a word of flowering, and no word of owning between."""
     talk = mentions.talk
     yield from _then_and_now(mentions)
+    yield from _for_weeks(mentions)
     for span in mentions.cue("flowering_span"):
         low, high = talk.sentence(span.start)
         if not talk.punctuated:
             low, high = max(0, span.start - _BEFORE), min(len(talk.texts), span.end + _AFTER)
         acts = [c for c in mentions.cue("flowering_act", low, high) if c.end <= high]
         acts = [c for c in acts if c.end <= span.start or c.start >= span.end]
+        acts = [c for c in acts if not _counted(mentions, c.start)]
         if not acts or _counted(mentions, span.start) or _apart(mentions, span.end):
             continue
         near = min(acts, key=lambda c: (_gap(c, span), c.start))
@@ -78,6 +80,33 @@ def _never_without(mentions: Mentions, start: int) -> int:
         ):
             return i
     return start
+
+
+def _for_weeks(mentions: Mentions) -> Iterator[Statement]:
+    """ "it has been in bloom ten weeks without remission"; not "out two weeks before the rest"."""
+    talk = mentions.talk
+    for act in mentions.cue("flowering_act"):
+        at = act.end
+        while at < len(talk.texts) - 2 and talk.texts[at] in _FULLY and at - act.end < 3:
+            at += 1
+        amount = quantity(talk.texts, at)
+        if amount is None or talk.between(act.start, at, (",", ".", "?")) or amount.value < 2:
+            continue
+        after = talk.texts[amount.end : amount.end + 2]
+        been = {"been", "kept", "stayed"} & set(talk.texts[max(0, act.start - 2) : act.end])
+        if after[:1] not in (("weeks",), ("months",)) or after[1:2] in _APART or not been:
+            continue
+        yield Statement(
+            trait="flowering",
+            value="long",
+            start=act.start,
+            end=amount.end + 1,
+            rule="weeks of flowering",
+            score=0.87,
+        )
+
+
+_FULLY = frozenset("now a good full fully nearly about all of some well over these for".split())
 
 
 def _gap(act: Found, span: Found) -> int:

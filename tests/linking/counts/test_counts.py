@@ -208,6 +208,8 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
         ("Head, twelve centimetres.", {}),
         ("Buds? I stopped at forty.", {"count_buds": 40}),
         ("I'll sow thirty of it next year.", {}),
+        ("It had eight heads out last week and there are five today.", {"count_heads": 5}),
+        ("I took five cuttings of it and three are alive.", {"count_cuttings": 3}),
     ],
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:

@@ -224,6 +224,7 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
             "bloom_diameter",
             40,
         ),
+        ("The leaves are two inches, and I'll say no more.", "leaf_width", 50.8),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
@@ -280,3 +281,16 @@ def test_sizes_over_sentences(
     utterances: tuple[str, ...], trait: str, expected: list[float]
 ) -> None:
     assert values(trait, *utterances) == expected
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "It's forty centimetres tall, and as broad as it is high.",
+        "It's as wide as it's high, and that's forty centimetres tall.",
+        "Forty centimetres tall if I stretch it, and as broad as it is high.",
+    ],
+)
+def test_one_figure_for_both_sides_of_a_plant(said: str) -> None:
+    assert values("plant_height", said) == [400.0]
+    assert values("plant_spread", said) == [400.0]

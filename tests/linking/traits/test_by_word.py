@@ -128,6 +128,9 @@ from tests.reading.said import values
         ("Little white things flying up when I tap it.", "health", ["whitefly"]),
         ("I pinched it once and it broke into nine.", "habit", ["branching"]),
         ("It never opens past a tulip.", "bloom_form", ["tulip"]),
+        ("It has been in bloom ten weeks without remission.", "flowering", ["long"]),
+        ("It was out two weeks before the show.", "flowering", []),
+        ("It has the largest leaves of anything here.", "foliage", ["large"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
