@@ -46,11 +46,12 @@ def told_of_others(
     mentions: Mentions,
     start: int,
     end: int,
+    said: int,
     plant: Plant,
     parents: tuple[Statement, ...],
     likenesses: tuple[Likeness, ...],
 ) -> set[int]:
-    """Tokens of the clip that speak of another plant."""
+    """Tokens of the clip that speak of another plant; up to `said` the words tell which it is."""
     talk = mentions.talk
     found: set[int] = set()
     for ref in mentions.refs_in(start, end):
@@ -74,7 +75,8 @@ def told_of_others(
         if shown is not None and not begun and _is_plant(mentions, shown, plant):
             continue  # "3108 her sister came out the same"
         if (
-            cue.start - clause <= 1
+            cue.end > said + 1
+            and cue.start - clause <= 1
             and talk.texts[cue.end : cue.end + 1]
             and talk.texts[cue.end] in _VERBS
             and talk.texts[cue.start - 1]

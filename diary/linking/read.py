@@ -135,7 +135,9 @@ def _clip(
         if x.asserted and x.end <= stretch.end
         for statement in _likeness(mentions, x, plant, inside)
     ]
-    others = told_of_others(mentions, stretch.start, stretch.end, plant, parents, likenesses)
+    others = told_of_others(
+        mentions, stretch.start, stretch.end, stretch.turn.said, plant, parents, likenesses
+    )
     observations, proposals = observe(mentions, stretch, [*inside, *alike], others)
     tokens, words = mentions.talk.tokens, mentions.talk.transcript.words
     first, last = tokens[stretch.start].word, tokens[stretch.end - 1].word

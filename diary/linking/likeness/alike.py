@@ -33,6 +33,7 @@ def alike(mentions: Mentions) -> Iterator[Alike]:
             or _has_its_look(mentions, ref)
             or _cleft(mentions, ref)
             or _brought_to_mind(mentions, ref)
+            or _known_from(mentions, ref)
         )
         if end is not None:
             start, stop = end
@@ -61,16 +62,19 @@ def _paired(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
 def _seen_in_it(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     """ "there's a lot of A in it", "a strong look of A about her"."""
     texts = mentions.talk.texts
-    if texts[ref.start - 1 : ref.start] != ("of",):
+    of = ref.start - 1
+    while texts[of : of + 1] and texts[of] in ("the", "old", "our", "my"):
+        of -= 1
+    if of < 1 or texts[of] != "of":
         return None
     looks = mentions.vocabulary.classes["look"]
-    if texts[ref.start - 2] not in looks:
+    if texts[of - 1] not in looks:
         return None
-    if texts[ref.start - 2] in ("look", "air", "stamp", "cut", "spit"):
-        return ref.start - 2, ref.end
+    if texts[of - 1] in ("look", "air", "stamp", "cut", "spit"):
+        return of - 1, ref.end
     for i in range(ref.end, min(len(texts) - 1, ref.end + _ABOUT_WITHIN)):
         if texts[i] in ("in", "about", "to", "showing") and texts[i + 1] in _SELF | {"the", "its"}:
-            return ref.start - 2, i + 2
+            return of - 1, i + 2
     return None
 
 
@@ -81,9 +85,33 @@ def _has_its_look(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     if texts[at : at + 1] == () or texts[at] not in mentions.vocabulary.classes["looks"]:
         return None
     before = texts[max(0, ref.start - _LOOK_BEFORE) : ref.start]
-    if not set(before) & {"has", "got", "with", "have", "'s", "wears", "wearing", "same"}:
+    if not set(before) & _WEARING:
         return None
     return ref.start, at + 1
+
+
+_WEARING = {"has", "got", "with", "have", "'s", "wears", "wearing", "same", "in", "of"}
+
+
+def _known_from(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
+    """ "if you've seen A you've seen this", "picture A and you have it"."""
+    talk = mentions.talk
+    before = talk.texts[max(0, ref.start - _KNOWN_BEFORE) : ref.start]
+    said = next((n for n, w in enumerate(before) if w in _SUPPOSING), None)
+    if said is None or not _KNOWING & set(before[-1:]):
+        return None
+    for i in range(ref.end, min(len(talk.texts) - 2, ref.end + _ABOUT_WITHIN)):
+        if talk.texts[i] == "you" and {"seen", "got", "know", "have"} & set(
+            talk.texts[i + 1 : i + 3]
+        ):
+            return ref.start - len(before) + said, i + 2
+    return None
+
+
+_KNOWN_BEFORE = 4
+_PICTURING = frozenset("picture imagine think take".split())
+_SUPPOSING = frozenset({"if", "once"}) | _PICTURING
+_KNOWING = frozenset("seen know knew met grow grown had of".split()) | _PICTURING
 
 
 def _brought_to_mind(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:

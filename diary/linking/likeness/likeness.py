@@ -9,13 +9,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from diary.linking.likeness.alike import alike
+from diary.linking.likeness.asserted import denied_just_before, unsaid
 from diary.linking.operands import Operand, after, before
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.tokens import QUERY, STOP
 
-_UNSAID = {Habit.WISH, Habit.QUESTION, Habit.DENIAL, Habit.REPORTED, Habit.HYPOTHETICAL}
 _KIN = (("seed_parent", "mother"), ("pollen_parent", "father"))
 _OWN = frozenset({"its", "her", "his", "the", "their"})
 
@@ -65,7 +65,22 @@ def _like(mentions: Mentions) -> Iterator[Likeness]:
         for i in range(f.start, f.end)
         if f.end - f.start > 1
         and talk.texts[f.start]
-        in ("not", "nothing", "unlike", "no", "do", "does", "n't", "is", "'s", "nowhere", "never")
+        in (
+            *(
+                "not",
+                "nothing",
+                "unlike",
+                "no",
+                "do",
+                "does",
+                "n't",
+                "is",
+                "'s",
+                "nowhere",
+                "never",
+            ),
+            "same",
+        )
     }
     for cue in vocabulary.cues["similar"].find(talk.texts):
         if any(mentions.masked[cue.start : cue.end]):
@@ -84,9 +99,10 @@ def _like(mentions: Mentions) -> Iterator[Likeness]:
         if operand is None:
             continue
         asserted = (
-            not _unsaid(mentions, cue.start, cue.end, operand.end)
+            not unsaid(mentions, cue.start, cue.end, operand.end)
             and cue.start not in denied
             and cue.end - 1 not in denied
+            and not denied_just_before(mentions, cue.start)
         )
         yield Likeness(
             start=cue.start,
@@ -107,8 +123,13 @@ def _stands_alone(mentions: Mentions, cue: Found, operand: Operand | None) -> bo
     if operand is not None and talk.texts[operand.end : operand.end + 3] in _FROM_AFAR:
         return True
     words = talk.texts[cue.start : cue.end]
+    if words == ("near", "enough"):
+        named = operand is not None and (operand.ref is None or not operand.ref.is_number)
+        return named and talk.texts[cue.start - 1] in ("is", "'s")
     if words == ("another",) and operand is not None:
         return talk.texts[operand.end : operand.end + 2] == ("is", "what")
+    if words == ("matches",) and talk.texts[cue.start - 1 : cue.start] in _SUBJECT:
+        return True
     if words == ("like",) and talk.clause(cue.start)[0] == cue.start and talk.punctuated:
         return True
     subject = talk.texts[cue.start - 1 : cue.start]
@@ -157,7 +178,8 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
     for cue in [f for f in cues if f.label == "similar after"]:
         operand = before(mentions, cue.start)
         if operand is None or (
-            cue.end - cue.start < 2 and not _nothing_but(mentions, operand.start)
+            mentions.talk.texts[cue.start : cue.end] == ("again",)
+            and not _nothing_but(mentions, operand.start)
         ):
             continue
         dressed = mentions.talk.texts[cue.start : cue.start + 2] == ("in", "a")
@@ -167,7 +189,7 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
             start=operand.start,
             end=cue.end,
             operand=operand,
-            asserted=not _unsaid(mentions, operand.start, cue.end, cue.end),
+            asserted=not unsaid(mentions, operand.start, cue.end, cue.end),
             score=0.9,
         )
 
@@ -185,7 +207,7 @@ def _kin_it_is_like(mentions: Mentions) -> Iterator[Likeness]:
                 start=at,
                 end=cue.end,
                 operand=operand,
-                asserted=not _unsaid(mentions, at, cue.end, cue.end),
+                asserted=not unsaid(mentions, at, cue.end, cue.end),
                 score=0.88,
                 kin=kin,
             )
@@ -206,7 +228,8 @@ def _seen_alike(mentions: Mentions) -> Iterator[Likeness]:
             start=x.start,
             end=x.end,
             operand=x.operand,
-            asserted=not _unsaid(mentions, x.start, x.end, x.end),
+            asserted=not unsaid(mentions, x.start, x.end, x.end)
+            and not denied_just_before(mentions, x.start),
             score=0.88,
         )
 
@@ -253,29 +276,10 @@ def _side_by_side(mentions: Mentions) -> Iterator[Likeness]:
 
 
 _BESIDE = tuple((w,) for w in ("beside", "against", "alongside", "by"))
-_HARDLY_WITHIN = 6
+_HARDLY_WITHIN = 9
 
 
 def _hardly(mentions: Mentions, at: int) -> bool:
     """Whether it is hard or impossible, in the words right before the token."""
     low = max(0, at - _HARDLY_WITHIN)
     return any(cue.end <= at for cue in mentions.cue("hardly", low, at))
-
-
-_AGREED_WITHIN = 6
-
-
-def _unsaid(mentions: Mentions, start: int, end: int, stop: int) -> bool:
-    """Under a habit of speech that does not assert; the cue's own "I'd have" is none.
-
-    "my wife says it's like A, and she's right" is asserted after all.
-    """
-    habits = {
-        scope.habit
-        for at in range(start, end)
-        for scope in mentions.scopes.by_token[at]
-        if scope.habit in _UNSAID and not start <= scope.cue < end
-    }
-    if habits == {Habit.REPORTED}:
-        return not mentions.cue("agreed", stop, stop + _AGREED_WITHIN)
-    return bool(habits)

@@ -112,6 +112,8 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     )
     if governed or (not again and talk.punctuated and not _heads(mentions, at)):
         return None
+    if not again and _explains(mentions, at):
+        return None
     told = end
     if talk.texts[end : end + 1] and talk.texts[end] in _POINTS_ON:
         told = min(stop, end + _AFTER)
@@ -134,6 +136,21 @@ _LEADING = frozenset(
     "and oh now so well right then but hm hmm um uh er also yes hang on wait to back its though "
     "as for going me let 's go return just quickly".split()
 )
+
+
+_KIN = frozenset(
+    "sister brother mother father parent cousin twin child seedling plant one other sibling "
+    "neighbour neighbor batch".split()
+)
+
+
+def _explains(mentions: Mentions, at: int) -> bool:
+    """ "Its sister's better, the one with the white eye": tells which sister, and shows none."""
+    talk = mentions.talk
+    start = talk.sentence(at)[0]
+    if at == start or talk.tokens[at - 1].mark != ",":
+        return False
+    return bool(_KIN & set(talk.texts[start:at])) or bool(mentions.refs_in(start, at))
 
 
 def _heads(mentions: Mentions, at: int) -> bool:

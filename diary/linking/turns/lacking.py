@@ -45,7 +45,8 @@ _VERBS = frozenset(
 _LEADS = frozenset(
     "and now so then oh well right but ooh ah hmm um er also plus here there".split()
 )
-_BESIDE = frozenset("behind beside by under above below alongside near opposite to".split())
+_BESIDE = frozenset("behind beside by under above below alongside near opposite to after".split())
+_GIVEN = frozenset("gave give gives given sold sent lent posted swapped".split())
 _NEAR, _PHRASE = 12, 9
 
 
@@ -91,7 +92,7 @@ def _in_a_row(mentions: Mentions, at: int) -> int | None:
     words = talk.texts[i : min(i + 5, at)]
     if words[:1] not in (("the",), ("that",)) or not _RANKS & set(words[1:3]):
         return None
-    return start if _POTS & set(words[2:]) else None
+    return start if _POTS & set(words[2:]) or words[2:3] in (("on",), ("in",), ("of",)) else None
 
 
 def _there_is(mentions: Mentions, at: int) -> int | None:
@@ -147,8 +148,8 @@ def _has_none(mentions: Mentions, at: int) -> int | None:
     numbered = any(r.cut is None for r in mentions.refs_in(first, i))
     if any(True for _ in mentions.parts_in(first, i)):
         return None  # "the lower petals, unmarked"
-    if not words or _PAPER & set(words) or numbered:
-        return None
+    if not words or _PAPER & set(words) or numbered or _GIVEN & set(words):
+        return None  # "I gave one to a fellow who lost the label"
     if finite:
         heads = [n for n, t in enumerate(words) if t in _STARTS]
         if not heads or len(words) - heads[0] < 2:

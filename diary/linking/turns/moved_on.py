@@ -22,13 +22,16 @@ def moved_on(
         return None  # "another one for the show"
     if leads.compared(at) or told_soon(mentions, at, leads, taken, FAR_NUMBER):
         return None
-    if not leads.before(at).at_head and mentions.talk.clause(at)[0] != at:
+    headed = leads.before(at).at_head or mentions.talk.clause(at)[0] == at
+    if not headed and not _subject(mentions, at, move.end):
         return None
     if mentions.scopes.habits(at) & (UNSAID - {Habit.QUESTION}):
         return None
     if mentions.talk.texts[at] == "its" and mentions.talk.texts[max(0, at - 2) : at] in _TOLD_OF:
         return None
     if walk.turns and at - walk.turns[-1].said < _TOO_SOON:
+        return None
+    if _spoken_of_in_passing(mentions, move.end, leads):
         return None
     return Turn(
         at=leads.before(at).start,
@@ -37,6 +40,60 @@ def moved_on(
         score=0.72,
         rule="moved on to a plant without giving its number",
     )
+
+
+_COPULAS = frozenset("is 's has looks".split())
+_GOVERNING = frozenset(
+    "than like as of from with by on at in for to behind beside under unlike not put and or but "
+    "said think see know mean".split()
+)
+
+
+def _subject(mentions: Mentions, start: int, end: int) -> bool:
+    """ "... as red as you like the end one's white": in captions a copula tells a new clause."""
+    talk = mentions.talk
+    return (
+        not talk.punctuated
+        and talk.texts[end : end + 1] != ()
+        and talk.texts[end] in _COPULAS
+        and talk.texts[start - 1] not in _GOVERNING
+    )
+
+
+_FRAGMENT, _REACH, _NEAR = 3, 14, 6
+_FILLING = frozenset(
+    "is 's are was has 's got looks a an the even still far much bit lot little good deal rather "
+    "quite slightly always way".split()
+)
+_COMPARED = frozenset(
+    "better worse bigger taller smaller paler darker redder pinker deeper shorter wider earlier "
+    "later stronger weaker neater fuller prettier nicer larger older younger brighter lighter "
+    "more less twice half ahead happier healthier finer tidier bushier".split()
+)
+_ALSO = frozenset("same similar likewise ditto again too another twin repeat".split())
+
+
+def _spoken_of_in_passing(mentions: Mentions, end: int, leads: LeadIns) -> bool:
+    """ "The one behind has shaded it all spring", "its neighbour's bigger": nothing told of it.
+
+    Not "the one behind it is paler, a lilac", "its neighbour. White.", "its twin, the same".
+    """
+    talk = mentions.talk
+    sentence = talk.sentence(end - 1)[1] if talk.punctuated else min(len(talk.texts), end + _REACH)
+    stop = sentence
+    if talk.punctuated and sentence < len(talk.texts):
+        stop = talk.sentence(sentence)[1]
+    words = talk.texts[end:sentence]
+    first = next((n for n, w in enumerate(words) if w not in _FILLING), len(words))
+    if words[first : first + 1] and words[first] in _COMPARED:
+        told = leads.told_before(sentence) > end + first + 1
+        return not told or not talk.tokens[end + first].mark
+    acts = range(min(_NEAR, len(words) - 1))
+    if any(words[n].endswith(("ing", "ed")) and words[n + 1] in ("it", "this") for n in acts):
+        return True
+    if len(words) < _FRAGMENT or _ALSO & set(words):
+        return False
+    return leads.told_before(stop) <= end
 
 
 def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:

@@ -8,6 +8,7 @@ turns of phrase of the vocabulary, a label beside a word of loss, and two number
 from itertools import pairwise
 
 from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
 
 _LABELS = frozenset(
     "label lable tag stick ticket marker nametag writing ink lettering pencil stake "
@@ -43,12 +44,18 @@ _REACH = 9
 def label_losses(mentions: Mentions) -> tuple[int, ...]:
     """Tokens at which a label is said to be lost, or a number only guessed at."""
     talk = mentions.talk
-    found = {f.start for f in mentions.cue("unlabelled") if not _ordered(mentions, f.start)}
+    found = {f.start for f in mentions.cue("unlabelled") if not _put_aside(mentions, f)}
     for at, text in enumerate(talk.texts):
         if text in _LABELS and (start := _lost_at(mentions, at)) is not None:
             found.add(start)
     found |= set(_guessed_pairs(mentions))
     return tuple(sorted(found))
+
+
+def _put_aside(mentions: Mentions, found: Found) -> bool:
+    talk = mentions.talk
+    after = talk.texts[found.end : min(talk.sentence(found.start)[1], found.end + _REACH)]
+    return _ordered(mentions, found.start) or _legible(after)
 
 
 def _ordered(mentions: Mentions, at: int) -> bool:
@@ -73,7 +80,10 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
         return None
     if before[-1:] in (("the",), ("that",), ("this",)) and after[:1] in (("that",), ("wants",)):
         return None  # "the label that's fallen on the floor"
-    if before[-1:] and before[-1] in ("no", "a", "new") and not _LOSSES & set(after[:3]):
+    if _legible(after):
+        return None
+    lost = {*after[:3], *_after_but(after)}
+    if before[-1:] and before[-1] in ("no", "a", "new") and not _LOSSES & lost:
         return None
     thieves = [low + i for i, t in enumerate(before) if t in _THIEVES]
     if thieves and any(t in _TOOK | _LOSSES for t in talk.texts[thieves[0] + 1 : at]):
@@ -89,6 +99,22 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
     if _LOSSES & set(after) or _LOSSES & set(before[-4:]):
         return at
     return None
+
+
+_BUT = frozenset({"but", "only", "though", "except"})
+_READING = frozenset({"read", "see", "tell", "make"})
+
+
+def _after_but(words: tuple[str, ...]) -> tuple[str, ...]:
+    """ "It has a label, but it's been bleached"."""
+    return next((words[n:] for n, w in enumerate(words) if w in _BUT), ())
+
+
+def _legible(words: tuple[str, ...]) -> bool:
+    """ "The label's faded, but you can still read it"; not "but I can't read it"."""
+    rest = _after_but(words)
+    can = next((n for n, w in enumerate(rest) if w in ("can", "could", "still")), None)
+    return can is not None and bool(_READING & set(rest[can:])) and "not" not in rest
 
 
 _GUESSING = frozenset("could might may either maybe perhaps possibly".split())

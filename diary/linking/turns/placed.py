@@ -87,8 +87,19 @@ def _plant_after(mentions: Mentions, at: int) -> bool:
     words = talk.texts[at + 1 : stop]
     if not _A & set(words[:3]) and "no" not in words[:3]:
         return False
-    noun = next((n for n, w in enumerate(words) if w in _PLANTS), None)
+    noun = next(
+        (n for n, w in enumerate(words) if w in _PLANTS or (w == "one" and _told(words[n + 1 :]))),
+        None,
+    )
     return noun is not None and not any(True for _ in mentions.parts_in(at + 1, at + 1 + noun))
+
+
+_TELLING = frozenset("that which with without i we nobody no not just whose".split())
+
+
+def _told(after: tuple[str, ...]) -> bool:
+    """ "There's a white one I never potted up"; not "there's one bud", "there's one more"."""
+    return after[:1] != () and after[0] in _TELLING
 
 
 def stands_there(

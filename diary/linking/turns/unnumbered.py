@@ -1,6 +1,7 @@
 """Turning to a plant that has no number: said so, moved on to, or gone back to."""
 
 from diary.linking.document import Plant, PlantKind
+from diary.linking.turns.hailed import addressed, asked_who, hailed_before
 from diary.linking.turns.lacking import of_one_in_hand, of_paper, shown_lacking
 from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.walk import UNSAID, Turn, Walk, telling_words
@@ -25,6 +26,7 @@ _NEW_ONE = frozenset(
 
 
 _SAME_BREATH = 12
+_CUE_WORDS = 3
 _SAID_OUTRIGHT = frozenset(
     {
         "unlabelled",
@@ -142,6 +144,8 @@ def unlabelled(
     if of_paper(mentions, at) or of_one_in_hand(mentions, at, walk):
         return None
     start, stop = mentions.talk.sentence(at)
+    if not mentions.talk.punctuated:
+        stop = max(stop, at + _CUE_WORDS)  # "whatever | this is": parted where "this is" begins
     window = mentions.talk.texts[max(start, at - 12) : min(stop, at + 10)]
     window = tuple(
         w
@@ -152,20 +156,23 @@ def unlabelled(
     move = leads.move_near(at)
     earlier = mentions.talk.sentence(start - 1)[0] if start else start
     before_that = mentions.talk.texts[earlier : min(earlier + 2, start)]
-    opened = at - start < 14 and (bool(_POINTED_AT & set(before_that)) or _indefinite(before_that))
+    in_hand = _just_numbered(earlier, walk)
+    opened = at - start < 14 and (
+        (bool(_POINTED_AT & set(before_that)) and not in_hand) or _indefinite(before_that)
+    )
     pointed = _pointed_at(mentions, at, walk)
-    hailed = _hailed(mentions, earlier, start)
+    hailed = hailed_before(mentions, earlier, start)
     shown = shown_lacking(mentions, at)
     opened = opened or pointed is not None or hailed
     fresh = move is not None or bool(_NEW_ONE & set(window)) or "this" in window or opened
     fresh = fresh or _opens_with(mentions, start, at) or _on_that_one(window)
     fresh = fresh or (at == start and mentions.talk.texts[at] in _SAID_OUTRIGHT)
     fresh = fresh or _headed_so(mentions, at, leads, walk)
-    fresh = fresh or bool({"who", "what"} & set(before)) or shown is not None
-    fresh = fresh or _addressed(mentions.talk.texts[max(start, at - 4) : min(stop, at + 9)])
+    fresh = fresh or asked_who(mentions, before) or shown is not None
+    fresh = fresh or addressed(mentions.talk.texts[max(start, at - 4) : min(stop, at + 9)])
     fresh = fresh or (mentions.talk.texts[at] in _ANY and before[-2:] not in _OF_IT)
-    or_what = (*mentions.talk.texts[at - 1 : at], *mentions.talk.texts[at + 2 : at + 3])
-    if "or" in or_what and mentions.ref_at(at) is None:
+    or_what = (mentions.talk.texts[at - 1], mentions.talk.texts[at + 2 : at + 4])
+    if or_what[0] == "or" or or_what[1] in (("or", "no"), ("or", "not")):
         return None  # "number or no number"
     definite = any(w in ("the", "that") for w in before) or leads.came_back_near(at)
     if walk.unnamed and (leads.came_back_near(at) or (definite and not fresh)):
@@ -210,6 +217,13 @@ def unlabelled(
     )
 
 
+def _just_numbered(start: int, walk: Walk) -> bool:
+    """ "This is 24-03. I lost the label": the sentence from `start` gave a plant its number."""
+    if not walk.turns or walk.turns[-1].plant.kind is PlantKind.UNNAMED:
+        return False
+    return walk.turns[-1].said >= start
+
+
 def _headed_so(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> bool:
     """ "24-03 is pink. No tag. White.": heads a note, a colour after it; not "No tag. Pity."."""
     talk = mentions.talk
@@ -226,30 +240,6 @@ def _headed_so(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> bool:
     return any(
         c.start <= stop + 1 for c in mentions.colours_in(stop, min(stop + 4, len(talk.texts)))
     )
-
-
-def _addressed(words: tuple[str, ...]) -> bool:
-    """ "You've no label, have you", "nobody's written anything on you"; not "as you can see"."""
-    return any(
-        w == "you"
-        and (
-            words[n - 1 : n] in (("on",), ("for",), ("of",), ("to",))
-            or words[n + 1 : n + 2]
-            in (("'ve",), ("have",), ("'re",), ("are",), ("never",), ("got",))
-        )
-        for n, w in enumerate(words)
-    )
-
-
-_HAILED = frozenset({"you", "this", "here"})
-_ASKING = frozenset({"whose", "who", "what", "where", "how", "why", "which"})
-
-
-def _hailed(mentions: Mentions, start: int, stop: int) -> bool:
-    """ "Hello, who let you in?", "what on earth is this?": a plant is greeted just before."""
-    words = mentions.talk.texts[start:stop]
-    asked = mentions.talk.between(stop - 1, stop, ("?",)) if stop else False
-    return asked and bool(_HAILED & set(words)) and bool(_ASKING & set(words[:4]))
 
 
 _ADDED = frozenset({"either", "neither", "though", "because", "remember", "again"})

@@ -12,7 +12,11 @@ PLAIN_WORDS = frozenset(
     "come again my me i so oh um "
     "now then right just for 's had has have got no label number tag without minute "
     "second moment look lost here there "
-    "what which who let us we you quick quickly briefly little snapped".split()
+    "what which who let us we you quick quickly briefly little snapped "
+    "but not its his her him them they from all are were will would been very too when while than "
+    "into out off some any more most much can could did does each how other over same such these "
+    "those though till until under where why yet also quite rather really think know say said see "
+    "put get give take made make because about thing things plant".split()
 )
 
 

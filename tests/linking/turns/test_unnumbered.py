@@ -1,0 +1,73 @@
+"""A plant with no number or name said, told apart from what is said of the plant in hand."""
+
+import pytest
+
+from tests.linking.turns.test_turns import plants
+from tests.reading.said import observed, read
+
+_FIRST = "This is 23-04. The flower is red, as red as I could want."
+_FIRST_CAPTIONS = "this is 23 04 and the flower's red as red as you could want"
+
+
+@pytest.mark.parametrize(
+    "shown",
+    [
+        "The one after it has lost its label. White.",
+        "The next pot along is a mystery. It's white.",
+        "This one here nobody has numbered. It's white.",
+        "Whatever this is, it's white.",
+        "Down on the floor there's a white one I never potted up.",
+        "On the step there's one that I've not got round to writing up. White.",
+        "The last on the shelf I can't put a number to. It's white.",
+        "I have no label or name for this one. It's white.",
+        "The pot next to that has a label, but it's been bleached clean. The flower's white.",
+        "The one behind it is paler, a soft lilac.",
+    ],
+)
+def test_a_plant_without_its_number(shown: str) -> None:
+    assert plants(_FIRST, shown) == ["23-04", "?"]
+
+
+@pytest.mark.parametrize(
+    "shown",
+    [
+        "and whatever this is it's white",
+        "one here nobody has numbered and it's white",
+        "no idea about this one here but it's white",
+        "the end one's white with a pink eye",
+    ],
+)
+def test_a_plant_without_its_number_in_captions(shown: str) -> None:
+    assert plants(_FIRST_CAPTIONS, shown) == ["23-04", "?"]
+
+
+@pytest.mark.parametrize(
+    "passing",
+    [
+        "The one behind it has the better leaf, but never mind that.",
+        "Its neighbour's shading it.",
+        "The one behind it has shaded it all spring.",
+        "The one beside it is bigger, mind.",
+        "The label's a bit faded, but you can read it.",
+        "I gave one to a fellow who lost the label.",
+        "Whatever this is doing in the shade I don't know.",
+        "Nobody's put a name to it yet.",
+    ],
+)
+def test_only_in_passing(passing: str) -> None:
+    assert plants(_FIRST, passing, "The throat is white.") == ["23-04"]
+
+
+def test_another_plant_of_a_cross_is_not_gone_back_to() -> None:
+    assert plants(
+        _FIRST,
+        "This one has no label. Lavender, with an eye.",
+        "23-11 is pink.",
+        "Its sister's a better plant, the one with the white eye, but she's indoors.",
+    ) == ["23-04", "?", "23-11"]
+
+
+def test_what_shows_a_neighbour_tells_of_it() -> None:
+    clip = read(_FIRST, "Its neighbour is white.").clips[-1]
+    assert [o.value for o in clip.observations] == ["white"]
+    assert observed("Its neighbour is white and I must move it.")[0:1] == []
