@@ -5,6 +5,8 @@ plant compared with, or "the other one was", to the end of the sentence or to th
 "this" or "it's" that takes the subject back.
 """
 
+from collections.abc import Iterator
+
 from diary.linking.document import Plant
 from diary.linking.likeness.likeness import Likeness
 from diary.linking.statement import Statement
@@ -52,7 +54,6 @@ def told_of_others(
     likenesses: tuple[Likeness, ...],
 ) -> set[int]:
     """Tokens of the clip that speak of another plant; up to `said` the words tell which it is."""
-    talk = mentions.talk
     found: set[int] = set()
     for ref in mentions.refs_in(start, end):
         if _is_plant(mentions, ref, plant):
@@ -63,27 +64,91 @@ def told_of_others(
         begin = begin if begin is not None else _relative(mentions, ref)
         if begin is not None:
             found |= set(range(begin, _until_back(mentions, begin, end)))
-    found |= _all_but_this(mentions, start, end)
+    for begin in _spoken_of(mentions, start, end, said, plant):
+        found |= set(range(begin, _to_next_subject(mentions, begin, end)))
+    return found | _all_but_this(mentions, start, end)
+
+
+_GOVERNING = frozenset(
+    "got has have with than like as of from to on off by for in unlike beside behind is 's was "
+    "are were".split()
+)
+_MODIFIED, _LONG_NAME = 5, 3
+_OWN_PARTS = frozenset("it plant flower flowers bloom petals leaf leaves head truss".split())
+
+
+def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant) -> Iterator[int]:
+    """Where other plants are the subject: "its sister's white", "the rest of the batch came pink",
+    "ignore the white at the back"; not "the rest of it is white", "it has its mother's eye".
+    """
+    talk = mentions.talk
     for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
-        clause = talk.clause(cue.start)[0]
-        clause = max([clause, *(r.end for r in mentions.refs_in(clause, cue.start))])
         which = talk.texts[cue.end : cue.end + 2]
         if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
-            found |= set(range(cue.end, _until_back(mentions, cue.end, end)))
+            yield cue.end
         shown = mentions.ref_ending(cue.start)
         begun = talk.sentence(cue.start)[0] == cue.start or talk.tokens[cue.start - 1].mark
         if shown is not None and not begun and _is_plant(mentions, shown, plant):
             continue  # "3108 her sister came out the same"
+        clause = talk.clause(cue.start)[0]
+        clause = max([clause, *(r.end for r in mentions.refs_in(clause, cue.start))])
+        long = cue.end - cue.start >= _LONG_NAME
+        headed = cue.start - clause <= 1 or (cue.end - cue.start > 1 and not talk.punctuated)
+        reach = _MODIFIED if long else 0
         if (
             cue.end > said + 1
-            and cue.start - clause <= 1
-            and talk.texts[cue.end : cue.end + 1]
-            and talk.texts[cue.end] in _VERBS
-            and talk.texts[cue.start - 1]
-            not in ("got", "has", "have", "with")  # "got its mother's"
+            and headed
+            and talk.texts[cue.start - 1] not in _GOVERNING
+            and not _names_a_part(mentions, cue.start, cue.end)
+            and _verb_after(mentions, cue.end, reach)
         ):
-            found |= set(range(cue.start, _until_back(mentions, cue.start, end)))
-    return found
+            yield cue.start
+    for cue in mentions.cue("others_told", start, end):
+        heads = all(t in _LEADS for t in talk.texts[talk.clause(cue.start)[0] : cue.start])
+        of_part = _names_a_part(mentions, cue.start, cue.end + 1)
+        if cue.end > said + 1 and not of_part and (heads or not talk.punctuated):
+            yield cue.start
+
+
+def _names_a_part(mentions: Mentions, start: int, end: int) -> bool:
+    """ "There's a lilac flush over the upper two"; not "the rest of the batch"."""
+    texts = mentions.talk.texts
+    return any("rest" not in texts[p.start : p.end] for p in mentions.parts_in(start, end))
+
+
+_CAPTIONED = 12
+_SUBJECTS = frozenset("it she he this i".split())
+_NO_SUBJECT_AFTER = frozenset("of to by behind beside below above under with for than".split())
+
+
+def _to_next_subject(mentions: Mentions, begin: int, end: int) -> int:
+    """Where the talk comes back; captions, which end no sentence, come back with a subject."""
+    talk = mentions.talk
+    if talk.punctuated:
+        return _until_back(mentions, begin, end)
+    stop = min(end, begin + _CAPTIONED)
+    for i in range(begin + 3, stop - 1):
+        part = next((p.end for p in mentions.parts_in(i, i + 1) if p.start == i), i + 1)
+        pronoun = talk.texts[i] in _SUBJECTS and talk.texts[i - 1] not in _NO_SUBJECT_AFTER
+        pronoun = pronoun and talk.texts[i - 2 : i] != ("same", "only")
+        subject = pronoun or part > i + 1 or any(mentions.parts_in(i, i + 1))
+        if subject and talk.texts[part : part + 1] != () and talk.texts[part] in _VERBS:
+            return i
+    return stop
+
+
+def _verb_after(mentions: Mentions, at: int, reach: int) -> bool:
+    """ "the rest | of the batch | came white"; not "the rest of it is white"."""
+    talk = mentions.talk
+    for i in range(at, min(len(talk.texts), at + reach + 1)):
+        if talk.texts[i] in _VERBS:
+            return True
+        side = talk.texts[max(0, i - 2) : i] == ("side", "of")
+        if talk.tokens[i].mark or (talk.texts[i] in _OWN_PARTS and not side):
+            return False
+        if _names_a_part(mentions, i, i + 1):
+            return False
+    return False
 
 
 def _all_but_this(mentions: Mentions, start: int, end: int) -> set[int]:
