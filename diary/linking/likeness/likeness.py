@@ -182,6 +182,10 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
             and not _nothing_but(mentions, operand.start)
         ):
             continue
+        qualified = mentions.talk.texts[cue.start] in _QUALIFIERS
+        qualified |= mentions.talk.texts[cue.start : cue.end] == ("to", "look", "at")
+        if qualified and not _said_to_be(mentions, operand.start):
+            continue
         dressed = mentions.talk.texts[cue.start : cue.start + 2] == ("in", "a")
         if dressed and operand.ref is not None and operand.ref.is_number:
             continue  # "in eighty-seven, in a green hat"
@@ -192,6 +196,15 @@ def _over_again(mentions: Mentions) -> Iterator[Likeness]:
             asserted=not unsaid(mentions, operand.start, cue.end, cue.end),
             score=0.9,
         )
+
+
+_QUALIFIERS = frozenset("but except save apart aside bar minus plus less give by".split())
+_BEING = frozenset({"'s", "is", "just", "only", "simply", "really", "pure", "basically"})
+
+
+def _said_to_be(mentions: Mentions, at: int) -> bool:
+    """ "It's A to look at"; not "next we've A to look at", "everything went bar A"."""
+    return bool(at) and mentions.talk.texts[at - 1] in _BEING
 
 
 def _kin_it_is_like(mentions: Mentions) -> Iterator[Likeness]:

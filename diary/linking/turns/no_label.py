@@ -93,6 +93,8 @@ def _lost_at(mentions: Mentions, at: int) -> int | None:
         return None  # "the tag's gone brittle, but you can still read it"
     if "by" in after and _THIEVES & set(after[after.index("by") :]):
         return at  # "the label has been got at by the slugs"
+    if _unread(after):
+        return at
     went = [i for i, t in enumerate(after) if t in ("went", "gone", "ended")]
     if went and after[went[0] + 1 : went[0] + 2] and after[went[0] + 1] in _WENT:
         return at  # "her stick went in the bonfire"
@@ -108,6 +110,12 @@ _READING = frozenset({"read", "see", "tell", "make"})
 def _after_but(words: tuple[str, ...]) -> tuple[str, ...]:
     """ "It has a label, but it's been bleached"."""
     return next((words[n:] for n, w in enumerate(words) if w in _BUT), ())
+
+
+def _unread(words: tuple[str, ...]) -> bool:
+    """ "The next label I can't read at all"."""
+    refused = next((n for n, w in enumerate(words) if w in ("not", "hardly", "barely")), None)
+    return refused is not None and bool({"read", "decipher"} & set(words[refused : refused + 3]))
 
 
 def _legible(words: tuple[str, ...]) -> bool:

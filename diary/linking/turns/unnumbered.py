@@ -81,7 +81,7 @@ def _opens_with(mentions: Mentions, start: int, at: int) -> bool:
     """ "This one came with no history, a gift in a plain pot, unlabelled"."""
     head = mentions.talk.texts[start : min(at, start + 4)]
     nouns = {"label", "tag", "stick", "ticket", "pot"}
-    shown = bool({"this", "another", "whoever"} & set(head))
+    shown = bool({"this", "another", "whoever", "something", "somebody"} & set(head))
     comes = any(head[i : i + 2] in _COMES for i in range(len(head) - 1))
     if head[:1] == ("one",) or _NEIGHBOURS & set(head):
         return not nouns & set(head[:2])
@@ -135,11 +135,18 @@ def new_unnamed(walk: Walk) -> Plant:
     return Plant(kind=PlantKind.UNNAMED, label=label)
 
 
+def _wished(mentions: Mentions, at: int) -> bool:
+    """ "I'd love a stray white"; not "I wish I knew what this was", where the wish is to know."""
+    return any(
+        s.habit is Habit.WISH and s.cue not in (at, at - 1) for s in mentions.scopes.by_token[at]
+    )
+
+
 def unlabelled(
     mentions: Mentions, at: int, leads: LeadIns, taken: set[int], walk: Walk
 ) -> Turn | None:
     """ "this one hasn't got a label", "no number on that either"."""
-    if Habit.WISH in mentions.scopes.habits(at) or told_soon(mentions, at, leads, taken):
+    if _wished(mentions, at) or told_soon(mentions, at, leads, taken):
         return None
     if of_paper(mentions, at) or of_one_in_hand(mentions, at, walk):
         return None

@@ -22,6 +22,12 @@ _FIRST_CAPTIONS = "this is 23 04 and the flower's red as red as you could want"
         "I have no label or name for this one. It's white.",
         "The pot next to that has a label, but it's been bleached clean. The flower's white.",
         "The one behind it is paler, a soft lilac.",
+        "This one by the drain came up on its own. It's white.",
+        "Here's one that nobody sowed. White.",
+        "Something's come up in the crack by the tap. It's white.",
+        "The next label I can't read at all. The flower's white.",
+        "Now I wish I knew what this was. It's white.",
+        "Now this one I've lost track of altogether. It's white.",
     ],
 )
 def test_a_plant_without_its_number(shown: str) -> None:
