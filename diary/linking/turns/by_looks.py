@@ -18,7 +18,7 @@ _PERSONS = frozenset({"him", "her"})
 _HEADS = frozenset(
     "one plant thing fella fellow chap lad lady lass girl gal guy bloke boy beauty seedling "
     "mystery job critter specimen orphan foundling stranger stray basket pot tub "
-    "creature baby soul".split()
+    "creature baby soul friend character customer individual madam article".split()
 )
 _NO_NUMBER = frozenset(
     "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "
@@ -110,7 +110,9 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     governed = (
         before != ("as", "for") and before[-1:] != () and before[-1] in _GOVERNING and not again
     )
-    if governed or (not again and talk.punctuated and not _heads(mentions, at)):
+    if not _counted_on(mentions, at) and (
+        governed or (not again and talk.punctuated and not _heads(mentions, at))
+    ):
         return None
     if not again and _explains(mentions, at):
         return None
@@ -136,6 +138,18 @@ _LEADING = frozenset(
     "and oh now so well right then but hm hmm um uh er also yes hang on wait to back its though "
     "as for going me let 's go return just quickly".split()
 )
+
+
+_COUNTED = frozenset("buds heads flowers blooms trusses shoots stems pods spikes scapes".split())
+_COUNTING = frozenset("there count counted counting make".split())
+
+
+def _counted_on(mentions: Mentions, at: int) -> bool:
+    """ "There are nine buds on the lilac one"; not "the buds on the lilac one are greener"."""
+    texts = mentions.talk.texts
+    if texts[at - 1 : at] != ("on",) or at < 2 or texts[at - 2] not in _COUNTED:
+        return False
+    return bool(_COUNTING & set(texts[mentions.talk.sentence(at)[0] : at]))
 
 
 _KIN = frozenset(

@@ -31,7 +31,7 @@ def moved_on(
         return None
     if walk.turns and at - walk.turns[-1].said < _TOO_SOON:
         return None
-    if _spoken_of_in_passing(mentions, move.end, leads):
+    if _spoken_of_in_passing(mentions, move.end, leads) or _of_a_flower(mentions, at, move.end):
         return None
     return Turn(
         at=leads.before(at).start,
@@ -70,6 +70,10 @@ _COMPARED = frozenset(
     "later stronger weaker neater fuller prettier nicer larger older younger brighter lighter "
     "more less twice half ahead happier healthier finer tidier bushier".split()
 )
+_DISMISSED = frozenset(
+    "dead gone finished empty sold spoken promised asleep resting past over shut rubbish nothing "
+    "only spare dormant bare somebody someone not never waiting due for".split()
+)
 _ALSO = frozenset("same similar likewise ditto again too another twin repeat".split())
 
 
@@ -85,6 +89,8 @@ def _spoken_of_in_passing(mentions: Mentions, end: int, leads: LeadIns) -> bool:
         stop = talk.sentence(sentence)[1]
     words = talk.texts[end:sentence]
     first = next((n for n, w in enumerate(words) if w not in _FILLING), len(words))
+    if words[first : first + 1] and words[first] in _DISMISSED:
+        return True  # "the one next to it's dead"
     if words[first : first + 1] and words[first] in _COMPARED:
         told = leads.told_before(sentence) > end + first + 1
         return not told or not talk.tokens[end + first].mark
@@ -94,6 +100,22 @@ def _spoken_of_in_passing(mentions: Mentions, end: int, leads: LeadIns) -> bool:
     if len(words) < _FRAGMENT or _ALSO & set(words):
         return False
     return leads.told_before(stop) <= end
+
+
+_FLOWERS = frozenset(
+    "heads flowers blooms pips buds trusses florets petals leaves shoots stems spikes "
+    "scapes".split()
+)
+_WHICH = frozenset("it this that him her them these".split())
+_NEAR_FLOWER = 9
+
+
+def _of_a_flower(mentions: Mentions, at: int, end: int) -> bool:
+    """ "Five heads out, the end one's past it"; not "six heads. The one behind it is white"."""
+    talk = mentions.talk
+    if _WHICH & set(talk.texts[at:end]):
+        return False
+    return bool(_FLOWERS & set(talk.texts[max(0, at - _NEAR_FLOWER) : at]))
 
 
 def came_back(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Turn | None:
