@@ -8,7 +8,7 @@ plant compared with, or "the other one was", to the end of the sentence or to th
 from collections.abc import Iterator
 
 from diary.linking.document import Plant
-from diary.linking.likeness.likeness import Likeness
+from diary.linking.likeness.likened import Likeness
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions, Ref
 

@@ -11,7 +11,8 @@ from diary.linking.colours.statements import find_colour_statements
 from diary.linking.counts.counts import find_counts
 from diary.linking.decisions.decisions import find_decisions
 from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Suggestion
-from diary.linking.likeness.likeness import Likeness, find_likenesses
+from diary.linking.likeness.likened import Likeness
+from diary.linking.likeness.likeness import find_likenesses
 from diary.linking.observe import band_of, observe
 from diary.linking.others import told_of_others
 from diary.linking.parents.on_record import parents_on_record

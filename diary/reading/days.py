@@ -9,7 +9,14 @@ from datetime import date, timedelta
 
 from diary.reading.calendar_dates import WEEKDAYS, date_at, day_of
 from diary.reading.days_later import Later, days_later
-from diary.reading.days_told import dateline, deictic_before, taken_up_again, visit_on, written_then
+from diary.reading.days_told import (
+    dateline,
+    deictic_before,
+    ranks,
+    taken_up_again,
+    visit_on,
+    written_then,
+)
 from diary.reading.tokens import Talk
 
 
@@ -38,6 +45,8 @@ def find_days(talk: Talk, recorded: date | None) -> tuple[DayHeard, ...]:
         if spelt is None:
             continue
         end, number, month, year = spelt
+        if month is None and ranks(talk, at, end, number):
+            continue
         lead = deictic_before(talk, at) or visit_on(talk, at) or taken_up_again(talk, at, end)
         alone = talk.transcript.clock.value == "lines" and talk.sentence(at)[0] == at
         past = written_then(talk, at)

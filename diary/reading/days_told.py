@@ -1,6 +1,7 @@
 """Ways of saying that a date is the day of the talk: "it's the second", "Resumed, the ninth."."""
 
 from diary.reading.calendar_dates import WEEKDAYS
+from diary.reading.numerals import ONES
 from diary.reading.tokens import Talk
 
 _DEICTIC = (
@@ -40,6 +41,23 @@ _VISITS = frozenset(
 _THE_VISIT = frozenset("second third another next new fresh later further follow up".split())
 
 
+_AS_NOW = frozenset("now today already still here".split())
+_COUNTED_BACK = 24
+
+
+def ranks(talk: Talk, at: int, end: int, number: int) -> bool:
+    """ "Five germinated. This is the fifth." counts plants; not "so this is the ninth now"."""
+    if talk.texts[at - 1] != "the" or _AS_NOW & {
+        *talk.texts[at - 3 : at],
+        *talk.texts[end : end + 2],
+    }:
+        return False
+    if talk.texts[at - 3 : at - 1] in (("this", "is"), ("that", "'s"), ("that", "is")):
+        return True
+    said = {spoken for spoken, ones in ONES.items() if ones == number} | {str(number)}
+    return bool(said & set(talk.texts[max(0, at - _COUNTED_BACK) : at]))
+
+
 def visit_on(talk: Talk, at: int) -> bool:
     """ "Now this is a second visit, on Thursday the twenty-ninth"; not "the visit on the ninth"."""
     i = at
@@ -56,6 +74,8 @@ _SET_DOWN = frozenset(
     "was were filmed recorded taken written noted measured photographed down this that "
     "these".split()
 )
+_BITS = frozenset("bit part clip piece film footage section half recording video pictures".split())
+_SHOT = frozenset("took shot did made filmed recorded caught got taken done".split())
 _SEEN = (("looked", "at"), ("seen", "last"), ("written", "up"), ("last", "seen"), ("was", "seen"))
 _BEFORE_DATE = frozenset({"on", "the", *WEEKDAYS})
 
@@ -69,6 +89,12 @@ def written_then(talk: Talk, at: int) -> bool:
         return True  # "the card is dated Wednesday the nineteenth"
     if i > 1 and talk.texts[i - 2 : i] in _SEEN and "on" in talk.texts[i:at]:
         return True
+    if "on" in talk.texts[i:at] and i > 1 and talk.texts[i - 1] in _SHOT:
+        low = talk.sentence(i - 1)[0] if talk.punctuated else 0
+        told = talk.texts[max(low, i - 8) : i - 1]
+        itself = told[-2:] in (("this", "i"), ("this", "we"), ("that", "i"), ("that", "we"))
+        if itself or _BITS & set(told):
+            return True  # "this next bit we took on Thursday the tenth"
     if "on" not in talk.texts[i:at] or i == 0 or talk.texts[i - 1] not in _SET_DOWN:
         return False
     before = talk.texts[max(0, i - 5) : i]
@@ -96,7 +122,8 @@ def dateline(talk: Talk, at: int, end: int) -> bool:
 
 
 _TALKED = frozenset(
-    "today date resumed resuming picking carrying continuing recording filming talking doing "
+    "today date resume resumed resuming pick carry continue restart picking carrying continuing "
+    "recording filming talking doing "
     "moved later visit part again same back bit rest lot new session round walk into next hello "
     "morning evening afternoon all".split()
 )

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from diary.linking.document import PlantKind
-from diary.linking.likeness.likeness import Likeness
+from diary.linking.likeness.likened import Likeness
 from diary.linking.statement import Statement
 from diary.linking.turns.by_looks import back_by_looks, pointings
 from diary.linking.turns.corrected import corrected
