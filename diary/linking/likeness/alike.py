@@ -100,7 +100,7 @@ def _known_from(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     said = next((n for n, w in enumerate(before) if w in _SUPPOSING), None)
     if said is None or not _KNOWING & set(before[-1:]):
         return None
-    for i in range(ref.end, min(len(talk.texts) - 2, ref.end + _ABOUT_WITHIN)):
+    for i in range(ref.end, min(len(talk.texts) - 2, ref.end + _KNOWN_WITHIN)):
         if talk.texts[i] == "you" and {"seen", "got", "know", "have"} & set(
             talk.texts[i + 1 : i + 3]
         ):
@@ -108,7 +108,7 @@ def _known_from(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     return None
 
 
-_KNOWN_BEFORE = 4
+_KNOWN_BEFORE, _KNOWN_WITHIN = 4, 7
 _PICTURING = frozenset("picture imagine think take".split())
 _SUPPOSING = frozenset({"if", "once"}) | _PICTURING
 _KNOWING = frozenset("seen know knew met grow grown had of".split()) | _PICTURING
