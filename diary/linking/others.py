@@ -117,6 +117,8 @@ def _names_a_part(mentions: Mentions, start: int, end: int) -> bool:
 
 
 _CAPTIONED = 12
+# "None of the others had a bud when this opened" is told of this one.
+_WHEN = frozenset("when while before until till where after as".split())
 _SUBJECTS = frozenset("it she he this i".split())
 _NO_SUBJECT_AFTER = frozenset("of to by behind beside below above under with for than".split())
 
@@ -125,7 +127,10 @@ def _to_next_subject(mentions: Mentions, begin: int, end: int) -> int:
     """Where the talk comes back; captions, which end no sentence, come back with a subject."""
     talk = mentions.talk
     if talk.punctuated:
-        return _until_back(mentions, begin, end)
+        stop = _until_back(mentions, begin, end)
+        pairs = (talk.texts[i : i + 2] for i in range(begin, stop))
+        measured = any(two[0] in _WHEN and two[1:] == ("this",) for two in pairs)
+        return begin if measured else stop
     stop = min(end, begin + _CAPTIONED)
     for i in range(begin + 3, stop - 1):
         part = next((p.end for p in mentions.parts_in(i, i + 1) if p.start == i), i + 1)
