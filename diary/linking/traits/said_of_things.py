@@ -88,6 +88,8 @@ def _thing_is_subject(mentions: Mentions, s: Statement) -> bool:
             return False
         if talk.texts[i] not in things or talk.texts[i + 1] not in _VERBS:
             continue
+        if talk.texts[i - 1] == "its" or talk.texts[max(low, i - 3)] in things:
+            return talk.texts[i - 1] != "its"  # "the ink on the label", not "its neighbour"
         if i == low:
             return talk.punctuated
         if i - low <= 3 and not set(talk.texts[low:i]) & _GOVERNING:
