@@ -129,7 +129,9 @@ def _units(mentions: Mentions, turn: Turn, stop: int, marks: dict[str, set[int]]
         looks = any(i in marks["firm"] for i in tokens)
         firm = looks or any(i in marks["refs"] for i in tokens)
         broken_off = interrupts(talk, start, end) or (
-            bool(units) and goes_on(talk, (units[-1].start, units[-1].end), start, end)
+            bool(units)
+            and not called & set(talk.texts[start:end])
+            and goes_on(talk, (units[-1].start, units[-1].end), start, end)
         )
         over = wraps_up(talk, start, end) and start > turn.said
         if (broken_off or over) and start > turn.said:

@@ -167,7 +167,25 @@ _RANKED = frozenset(
 )
 
 
+_BREAKING = (("hang", "on"), ("hold", "on"), ("where", "was", "i"), ("where", "were", "we"))
+_NO_BREAK_AFTER = frozenset(
+    "i to 'll will can could just you must they it we and so but okay".split()
+)
+_STEPS = frozenset(
+    "scooch scoot shuffle skip hop move step slide jump nip pop walk shimmy sidle budge".split()
+)
+_ALONG = frozenset("along down over up across on back".split())
+
+
+def _steps(texts: tuple[str, ...], at: int) -> bool:
+    """ "scooch down one", "hop over to"; not "i'll hop over", "it moves along"."""
+    return texts[at] in _STEPS and texts[at + 1 : at + 2] != () and texts[at + 1] in _ALONG
+
+
 def _turns_on(texts: tuple[str, ...], at: int) -> bool:
+    breaks = any(texts[at : at + len(words)] == words for words in _BREAKING)
+    if (breaks or _steps(texts, at)) and texts[at - 1] not in _NO_BREAK_AFTER:
+        return True
     if texts[at - 1] in _NO_OPENING_AFTER:
         return False
     if texts[at] == "last" and texts[at + 1 : at + 2] and texts[at + 1] in _SEASONS:

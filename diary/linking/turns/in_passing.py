@@ -1,90 +1,16 @@
-"""A plant named in passing, though it heads its clause: gone, or only told apart.
+"""A plant named in passing, though it heads its clause: it hangs on another, or is told apart.
 
-"8/22 that used to stand beside it was crawling with greenfly" and "two-thirty was the one that
-died" tell of plants that stand here no more; "four-one, mind, because fourteen you've just had"
-says a number again beside one that sounds alike. None of them turns the talk.
+"Half the size of 23-18", "my wife likes 23-18 better", "so is 23-18"; "four-one, mind, because
+fourteen you've just had" says a number again beside one that sounds alike. None turns the talk.
 """
 
 import re
 
 from diary.linking.document import PlantKind
 from diary.linking.turns.lead_ins import LeadIn, LeadIns
+from diary.linking.turns.lost import list_end
 from diary.linking.turns.walk import Walk
 from diary.reading.mentions import Mentions, Ref
-
-LOSSES = frozenset(
-    "died rotted perished drowned failed withered froze snuffed went dead defunct "
-    "sold damped collapsed vanished disappeared".split()
-)
-_WAS = frozenset(
-    "used stood was were went died had grew lived sat came rotted failed got did threw".split()
-)
-_LIVED = frozenset("used stood grew lived sat".split())
-_GONE = frozenset(
-    "next beside behind alongside here there sold binned given gone thrown composted chucked lost "
-    "stolen nicked swapped make survive survived germinate live winter rooted".split()
-)
-_OF_ITSELF = frozenset("that it this the my all up some a".split())
-_HAVING = frozenset("has have had 's just all also is was are were both never".split())
-_DEEDS = frozenset(
-    "lost gave sold sent threw chucked binned dumped had killed swapped ditched composted".split()
-)
-_GIVEN_UP = _DEEDS - {"had"}
-_WHO = frozenset({"that", "which", "who", "what"})
-_STAGES = frozenset(
-    "bud buds budding flower flowering showing colour tight sulking poorly sick covered small "
-    "tiny repotted potted pinched stopped fed cut leggy bare".split()
-)
-_ORIGIN = frozenset("off from out of up through as true by with".split())
-PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
-_PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
-
-
-def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
-    """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
-    talk = mentions.talk
-    stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
-    end = _list_end(mentions, ref)
-    rest = talk.texts[end : min(end + 6, stop)]
-    if not rest:
-        return False
-    if rest[0] in _WHO and len(rest) > 1:
-        if rest[1] == "came" and rest[2:3] != () and rest[2] in _ORIGIN:
-            return False  # "number 11, that came off a pod on Tin Whistle"
-        if rest[1] in ("was", "were") and _STAGES & set(rest[2:5]):
-            return False  # "24-17 that was all bud when I left"
-        if rest[1] in _WAS:
-            return rest[1] in _LIVED | LOSSES or bool((LOSSES | _GONE) & set(rest[2:5]))
-        return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
-    if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
-        return True
-    if rest[0] in PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:
-        return rest[2:3] == () or rest[2] not in _OF_ITSELF  # "23-18 I lost to the frost"
-    i = 0
-    while i < len(rest) - 1 and rest[i] in _HAVING:
-        i += 1
-    clause = talk.texts[end : min(end + 12, talk.clause(ref.start)[1])]
-    if talk.punctuated and any(
-        clause[n] == "and" and clause[n + 1] in LOSSES for n in range(len(clause) - 1)
-    ):
-        return True  # "23-09 came out of the same pod and died"
-    if rest[i] == "went":
-        return rest[i + 1 : i + 2] != () and rest[i + 1] in _PLACES_GONE
-    return rest[i] in LOSSES
-
-
-def _list_end(mentions: Mentions, ref: Ref) -> int:
-    """Where a list of numbers ends: "23-05, 06 and 07"."""
-    talk, end = mentions.talk, ref.end
-    while True:
-        joined = talk.texts[end : end + 1] in (("and",), ("or",))
-        other = mentions.ref_at(end + joined)
-        if other is None or not other.is_number:
-            return end
-        if not joined and talk.tokens[end - 1].mark != ",":
-            return end
-        end = other.end
-
 
 _GOVERNING = frozenset(
     "of about than against from with like as for unlike alongside beside near behind "
@@ -186,7 +112,7 @@ def paired(mentions: Mentions, ref: Ref) -> bool:
         return (bool(before) and before[0] in _PAIRED) or (
             mentions.ref_ending(ref.start - 1) is not None
         )
-    listed = _list_end(mentions, ref)
+    listed = list_end(mentions, ref)
     again = any(r.title == ref.title for r in mentions.refs_in(ref.end, listed))
     if listed > ref.end and not again and set(talk.texts[listed : listed + 1]) & _BOTH:
         return True  # "23-04, 23-05 and 23-06 came up together"
@@ -234,6 +160,8 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
         return True  # "that's 23-18 dealt with"
     if lead.came_back or lead.moved:
         return False
+    if _owned_by_others(mentions, at):
+        return True
     trailing = rest[:1] in (("had",), ("did",)) or (
         rest in (("was", "in"), ("is", "in"), ("was", "on"), ("came", "in"))
     )
@@ -251,13 +179,22 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
 
 
-def not_here(mentions: Mentions, ref: Ref) -> bool:
-    """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
-    rest = mentions.talk.texts[ref.end : ref.end + 3]
-    return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
+_OWNING = frozenset("has had wants wanted grows grew keeps got bought saw fancies fancied".split())
+_OTHERS = frozenset(
+    "he she they sister brother mother father mum dad wife husband daughter son neighbour neighbor "
+    "friend mate somebody someone everybody everyone nobody judge judges club aunt uncle cousin "
+    "people folk".split()
+)
 
 
-_HERE = frozenset("here on with among in around about worth".split())
+def _owned_by_others(mentions: Mentions, at: int) -> bool:
+    """ "my sister has 23-18 and she wants this too", "you'd want 23-18 for the colour"."""
+    verb, who = (*reversed(mentions.talk.texts[max(0, at - 2) : at]), "", "")[:2]
+    if mentions.talk.tokens[at - 1].mark:
+        return False
+    return (verb in _OWNING and who in _OTHERS) or (verb == "want" and who in ("'d", "would"))
+
+
 _ALIKE_REACH = 18
 _BRINGING = frozenset("is 's to next here and now then got have number plant".split())
 

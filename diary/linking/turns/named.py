@@ -171,11 +171,12 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     talk = mentions.talk
     rest = talk.texts[ref.end : ref.end + 1]
     marked = bool(talk.tokens[ref.end - 1].mark)
+    shown_there = here_it_is(mentions, ref)
     placed = (
         _placed_here(mentions, ref)
         or ends_fragment(mentions, ref)
         or clause_to_name(mentions, ref, leads)
-        or here_it_is(mentions, ref)
+        or shown_there
         or _here_by_name(mentions, ref)
         or _headline(mentions, ref)
         or as_kin
@@ -198,7 +199,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         for t in talk.texts[max(0, ref.start - 3) : ref.start]
         if t not in ("the", "my", "old", "a")
     ]
-    if before[-1:] and before[-1] in _PREPOSITIONS and not lead.came_back:
+    if before[-1:] and before[-1] in _PREPOSITIONS and not (lead.came_back or shown_there):
         return None
     if rest == ("with",) and not marked and not lead.moved:
         return None
@@ -216,7 +217,7 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     moved = lead.moved or leads.moved_before(ref.start)
     if not (bought or next_up or lead.came_back or (lead.shown and (lead.at_head or moved))):
         return None
-    if leads.compared(ref.start) and not lead.shown:
+    if leads.compared(ref.start) and not (lead.shown or shown_there):
         return None
     known = mentions.numbers.seedlings
     number = next((s.number for s in known.values() if s.name == ref.title), None)

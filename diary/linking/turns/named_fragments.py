@@ -88,9 +88,17 @@ def clause_to_name(mentions: Mentions, ref: Ref, leads: LeadIns) -> bool:
     return shows and not set(lead) & (_VERBS | _NO_SHOWING)
 
 
+_SPEAKING = frozenset("speaking talking".split())
+
+
 def here_it_is(mentions: Mentions, ref: Ref) -> bool:
     """ "You all know Tin Whistle, and here it is."; not "Tin Whistle is in here somewhere"."""
-    rest = mentions.talk.texts[ref.end : min(ref.end + 6, mentions.talk.sentence(ref.start)[1])]
+    talk = mentions.talk
+    stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
+    led = talk.texts[max(0, ref.start - 4) : ref.start]
+    rest = talk.texts[ref.end : min(ref.end + 6, stop)]
+    if not talk.punctuated and not _SPEAKING & set(led):
+        rest = rest[:4]
     return any(
         rest[n] in ("here", "there") and rest[n + 1] in ("it", "she", "he") and rest[n + 2] in _IS
         for n in range(len(rest) - 2)

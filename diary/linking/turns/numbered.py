@@ -9,14 +9,13 @@ from diary.linking.turns.in_passing import (
     contrasted,
     cut_in_passing,
     governed,
-    not_here,
     only_told_apart,
     paired,
     says_where,
-    tells_of_the_lost,
 )
 from diary.linking.turns.lead_ins import LeadIn, LeadIns
 from diary.linking.turns.listed import in_list
+from diary.linking.turns.lost import not_here, tells_of_the_lost
 from diary.linking.turns.openings import opening
 from diary.linking.turns.plainly_brought import plainly_brought
 from diary.linking.turns.set_against import set_against

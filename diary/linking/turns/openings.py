@@ -53,6 +53,9 @@ _OPENED = frozenset(
 )
 
 
+_LEADING = frozenset("then and so now okay right oh well".split())
+
+
 def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     """Where the sentence begins that brings a plant in, if that is near."""
     talk = mentions.talk
@@ -63,7 +66,9 @@ def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
     if told > start and lead.any:
         return lead.start
     start = max(start, told)
-    if not lead.any and not lead.shown and lead.start - start > 2:
+    while start > max(told, 0) and talk.texts[start - 1] in _LEADING:
+        start -= 1
+    if not lead.any and not lead.shown and lead.start - start > 2 and not _begun(mentions, start):
         return lead.start
     if lead.start - start <= _SHORT_OPENING:
         return _with_places(mentions, leads, start)
@@ -71,6 +76,14 @@ def opening(mentions: Mentions, leads: LeadIns, lead: LeadIn, said: int) -> int:
         if talk.texts[i - 1] in _OPENERS and talk.texts[i] in _OPENED:
             return i - 1
     return lead.start
+
+
+_BEGUN = (("then", "there"), ("here", "'s"), ("there", "'s"), ("and", "here"), ("now", "here"))
+
+
+def _begun(mentions: Mentions, start: int) -> bool:
+    """ "then there's a new one this year 24-03": shown before it is numbered."""
+    return mentions.talk.texts[start : start + 2] in _BEGUN
 
 
 _PLACE_WORDS = frozenset(

@@ -5,6 +5,7 @@
 with 23-15", "it shaded out 23-18 beside it".
 """
 
+from diary.linking.turns.named_fragments import here_it_is
 from diary.reading.mentions import Mentions, Ref
 
 _OPENING = frozenset(
@@ -24,7 +25,9 @@ def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
         or _instead(mentions, ref)
         or _goes_on(mentions, ref)
         or _part_shown(mentions, ref)
-        or _here_it_is(mentions, ref)
+        or _here_at_last(mentions, ref)
+        or here_it_is(mentions, ref)
+        or _remembered(mentions, ref)
     )
 
 
@@ -76,7 +79,7 @@ def _goes_on(mentions: Mentions, ref: Ref) -> bool:
     )
 
 
-def _here_it_is(mentions: Mentions, ref: Ref) -> bool:
+def _here_at_last(mentions: Mentions, ref: Ref) -> bool:
     """ "And here's what I mean to set against it, 24-09."; not "here's one to beat 24-09"."""
     talk = mentions.talk
     start, stop = talk.sentence(ref.start)
@@ -86,6 +89,13 @@ def _here_it_is(mentions: Mentions, ref: Ref) -> bool:
     shown = words[:2] in (("here", "'s"), ("here", "is"), ("this", "is"), ("there", "'s"))
     closes = ref.end == stop or bool(talk.tokens[ref.end - 1].mark)
     return shown and closes and talk.tokens[ref.start - 1].mark == ","
+
+
+def _remembered(mentions: Mentions, ref: Ref) -> bool:
+    """ "Remember 23-18?"; not "I remember 23-18 in bud"."""
+    talk = mentions.talk
+    asked = talk.tokens[ref.end - 1].mark == "?"
+    return asked and talk.texts[ref.start - 1 : ref.start] == ("remember",)
 
 
 _SHOWING = frozenset("show showing look looking see".split())

@@ -4,7 +4,7 @@
 any good", "24-11's pollen would improve it". Leaves alone "24-11 is a red".
 """
 
-from diary.linking.turns.in_passing import LOSSES, PEOPLE
+from diary.linking.turns.lost import LOSSES, PEOPLE
 from diary.reading.mentions import Mentions, Ref
 
 _WHEN = frozenset("after since when once before until because".split())
@@ -23,7 +23,8 @@ def skipped(mentions: Mentions, ref: Ref) -> bool:
     """Whether the words right before or after the number pass it over."""
     texts = mentions.talk.texts
     ended = mentions.talk.tokens[ref.end - 1].mark in (".", "?")
-    before = texts[ref.start - 1] if ref.start else ""
+    apart = ref.start > 0 and bool(mentions.talk.tokens[ref.start - 1].mark)
+    before = texts[ref.start - 1] if ref.start and not apart else ""  # "before I forget, 23-18"
     earlier = [t for t in texts[max(0, ref.start - 3) : max(0, ref.start - 1)] if t != "'"]
     last = earlier[-1] if earlier else ""
     after, second = (*(() if ended else texts[ref.end : ref.end + 2]), "", "")[:2]

@@ -31,6 +31,11 @@ from tests.reading.said import on_record, read
         ("I left something out about 24-07.", "24-07"),
         ("One correction on 24-07: I had the stems wrong.", "24-07"),
         ("Where was I, yes, 24-07.", "24-07"),
+        ("Speaking of 24-07, here it is.", "24-07"),
+        ("Before I forget, 24-07 has rust.", "24-07"),
+        ("On reflection 24-07 had better go.", "24-07"),
+        ("I was wrong about 24-07.", "24-07"),
+        ("Remember 24-07?", "24-07"),
     ],
 )
 def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
@@ -48,6 +53,9 @@ def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
         "23-11, which was next to it, is gone.",
         "23-11 that I gave to my cousin is doing well.",
         "So that's six called and eleven expelled.",
+        "My sister has 23-11 and she wants this too.",
+        "You'd want 23-11 for the colour.",
+        "23-11 that was her sister got froze in January.",
     ],
 )
 def test_numbers_that_bring_nothing_in(passing: str) -> None:

@@ -268,6 +268,7 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "Then old faithful, Tilly Marsh.",
         "Not one of mine, this: Tilly Marsh.",
         "You all know Tilly Marsh, and here it is.",
+        "Speaking of Tilly Marsh, there she is, up on the hook.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:
