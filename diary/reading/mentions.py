@@ -10,6 +10,7 @@ from diary.reading.habits.scope import Scopes, cues
 from diary.reading.habits.scopes import find_scopes
 from diary.reading.known import Known
 from diary.reading.lengths import Length, find_lengths
+from diary.reading.name_places import name_places
 from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.numbers.seedling_numbers import find_numbers
 from diary.reading.numbers.system import NumberHeard, NumberSystem, number_system
@@ -149,7 +150,7 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
     """All mentions of the talk."""
     system = number_system(known)
     index = name_index(known)
-    names = find_names(talk, index)
+    names = find_names(talk, index, name_places(talk, vocabulary))
     names = tuple(
         sorted((*names, *short_names(talk, names, index, vocabulary)), key=lambda n: n.start)
     )

@@ -118,8 +118,13 @@ def name_index(known: Known) -> NameIndex:
     )
 
 
-def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
-    """Names in order, not overlapping, the best match of each stretch."""
+def find_names(
+    talk: Talk, index: NameIndex, expected: frozenset[int] = frozenset()
+) -> tuple[NameHeard, ...]:
+    """Names in order, not overlapping, the best match of each stretch.
+
+    At the tokens of `expected` a name is likely, and may be less close.
+    """
     texts = talk.texts
     best: list[NameHeard] = []
     reach = min(index.most_words + _MOST_EXTRA_WORDS, 6)
@@ -135,7 +140,9 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
             if not letters or texts[end - 1] == "'s":
                 continue
             article = texts[start - 1 : start] in (("a",), ("an",))
-            match = _best(letters, texts[start:end], index, article=article)
+            match = _best(
+                letters, texts[start:end], index, article=article, expected=start in expected
+            )
             if match is not None:
                 best.append(
                     NameHeard(
@@ -159,7 +166,12 @@ def find_names(talk: Talk, index: NameIndex) -> tuple[NameHeard, ...]:
 
 
 def _best(
-    letters: str, words: tuple[str, ...], index: NameIndex, *, article: bool
+    letters: str,
+    words: tuple[str, ...],
+    index: NameIndex,
+    *,
+    article: bool,
+    expected: bool,
 ) -> tuple[str, float, str | None, float | None] | None:
     sound = _sound(letters)
     initials = _initials(letters, sound)
@@ -191,7 +203,7 @@ def _best(
             score = max(score, _ONE_WORD_OFF)
         if article and score < 1.0:
             score -= _AFTER_ARTICLE  # "a plain net curtain"
-        if everyday - spelling.words and sound != spelling.sound:
+        if everyday - spelling.words and sound != spelling.sound and not expected:
             score -= _EVERYDAY_PENALTY * len(everyday - spelling.words)
         if score > scored.get(spelling.name, 0.0):
             scored[spelling.name] = score
@@ -200,12 +212,13 @@ def _best(
     ranked = sorted(scored.items(), key=lambda item: -item[1])
     name, score = ranked[0]
     needed = next(limit for size, limit in _CLOSE_BY_LENGTH if len(letters) <= size)
-    if score < needed:
+    if score < needed - (_EXPECTED if expected and len(letters) >= _LONG else 0.0):
         return None
     other = ranked[1] if len(ranked) > 1 else (None, None)
     return name, score, other[0], other[1]
 
 
+_EXPECTED, _LONG = 0.06, 9
 _ONE_WORD_OFF = 0.81
 _HEARD_ALIKE = tuple(set(pair) for pair in ("vw", "ck", "cq", "kq", "sc", "sz", "gj", "fp", "bp"))
 

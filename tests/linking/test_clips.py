@@ -181,6 +181,10 @@ def test_what_she_does_is_of_the_plant_that_is_called_so() -> None:
 
 
 def test_one_can_see_you_is_no_leave() -> None:
-    talk = ("this is 23 04 it's a soft pink", "oh the cat's back i can see you", "the leaf is zoned")
+    talk = (
+        "this is 23 04 it's a soft pink",
+        "oh the cat's back i can see you",
+        "the leaf is zoned",
+    )
     (clip,) = read(*talk).clips
     assert words(clip, *talk).endswith("zoned")

@@ -23,7 +23,8 @@ from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
 _MAYBE = re.compile(
-    r"\b(might|(?<!in )(?<!of )(?<!by )(?<!last )(?<!next )may|could|maybe|perhaps|think about|thinking about|thinking of|thought of|wonder)\b"
+    r"\b(might|(?<!in )(?<!of )(?<!by )(?<!last )(?<!next )may|could|maybe|perhaps|"
+    r"think about|thinking about|thinking of|thought of|wonder)\b"
 )
 _SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".

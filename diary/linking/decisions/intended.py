@@ -64,9 +64,10 @@ def _reach(mentions: Mentions, deed: Found) -> tuple[int, int]:
     low, high = talk.sentence(deed.start)
     if talk.punctuated:
         low, high = talk.clause(deed.start)[0], talk.clause(deed.end - 1)[1]
-    if talk.texts[deed.end : deed.end + 1] in (("i",), ("we",)) and not talk.tokens[
-        deed.end - 1
-    ].mark:
+    if (
+        talk.texts[deed.end : deed.end + 1] in (("i",), ("we",))
+        and not talk.tokens[deed.end - 1].mark
+    ):
         high = max(high, min(deed.end + _FRONTED, len(talk.texts)))  # "cuttings I will take"
     return max(low, deed.start - _REACH), min(high, deed.end + _REACH)
 
