@@ -47,6 +47,9 @@ def is_asked(mentions: Mentions, amount: Quantity) -> bool:
     """ "the class wants three heads", "you need at least eight trusses open"."""
     talk = mentions.talk
     low = max(talk.sentence(amount.start)[0], amount.start - _BEFORE)
+    own = max(low, talk.clause(amount.start)[0])
+    if {"each", "every", "per"} & set(talk.texts[own : amount.start]):
+        return True  # "each truss has thirty buds in it"
     return any(
         set(talk.texts[f.end : amount.start]) <= _PAST
         for f in mentions.vocabulary.size_limits.find(talk.texts, low, amount.start)

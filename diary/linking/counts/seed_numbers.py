@@ -115,6 +115,12 @@ def came_up(mentions: Mentions, amount: Quantity) -> bool:
     cue = follows(mentions, amount, vocabulary.germinated)
     if part and cue is not None and _whole_after(mentions, cue, amount):
         return True  # "one of five that came up from eighteen seeds"
+    if (
+        of_whole == ("one", "of")
+        and cue is not None
+        and ({"to", "that", "which"} & set(talk.texts[amount.end : cue.end]))
+    ):
+        return True  # "this was one of four to come up"
     if talk.texts[amount.start - 2 : amount.start] in (("all", "but"), ("all", "bar")):
         return False
     if part or talk.texts[amount.start - 1 : amount.start] == ("from",):

@@ -60,6 +60,8 @@ def _part_first(mentions: Mentions, part: Quantity, whole: Quantity) -> bool:
         cue = mentions.vocabulary.germinated.at(talk.texts, _past(mentions, whole.end))
         return cue is not None and talk.texts[cue.start : cue.end] not in _NOT_ALONE
     cue = mentions.vocabulary.germinated.at(talk.texts, _past(mentions, part.end))
+    if cue is not None and talk.texts[cue.start : cue.end] == ("struck",):
+        return False
     if cue is None or cue.end > whole.start or talk.between(part.end, whole.start, (".",)):
         return False
     between = talk.texts[cue.end : whole.start]

@@ -61,6 +61,8 @@ def by_instrument(mentions: Mentions, amount: Quantity) -> bool:
     if after[:1] and after[0] in ("on", "by", "with", "against", "to", "from"):
         return bool(_INSTRUMENTS & set(after[1:3]))
     before = texts[max(0, amount.start - 4) : amount.start]
+    if before[-2:-1] in (("they",), ("it",)):  # "I put the callipers across and they read ..."
+        before = texts[max(0, amount.start - 8) : amount.start]
     told = bool(_INSTRUMENTS & set(before[:-1])) and before[-1:] != () and before[-1] in _READS
     return told and is_over(mentions, amount.end)
 

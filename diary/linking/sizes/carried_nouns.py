@@ -89,6 +89,9 @@ def _is_subject(mentions: Mentions, noun: Found) -> bool:
     following = texts[noun.end : noun.end + 1]
     if following and (following[0] in COPULAS or following[0] in ("it", "they")):
         return True
+    owned = following in (("on",), ("of",)) and texts[noun.end + 2 : noun.end + 3] != ()
+    if owned and texts[noun.end + 2] in COPULAS:
+        return True  # "leaf on it's big too"
     low = mentions.talk.sentence(noun.start)[0]
     near = True  # "lovely straight stem on it": whatever few words but verbs and places lead
     for i in range(noun.start - 1, low - 1, -1):

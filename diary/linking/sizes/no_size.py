@@ -124,9 +124,19 @@ def _past(mentions: Mentions, length: Length) -> bool:
 def _sworn(mentions: Mentions, length: Length) -> bool:
     """ "she's two foot if she's an inch": the second only swears to the first."""
     texts = mentions.talk.texts
+    would = {"'d", "would"} & set(texts[max(0, length.start - 5) : length.start])
+    if (
+        would
+        and "if" in texts[length.end : length.end + 3]
+        and (_UNREAL & set(texts[length.end : length.end + 6]))
+    ):
+        return True  # "it'd be thirty centimetres if it stood up straight"
     return texts[length.start - 3 : length.start - 2] == ("if",) and (
         texts[length.start - 1] in ("'s", "is", "are", "'re")
     )
+
+
+_UNREAL = frozenset("stood was were had got grew could would stayed went lived".split())
 
 
 def _unknown_thing(mentions: Mentions, length: Length) -> bool:

@@ -153,6 +153,8 @@ def _unit_for(
     if not after and not (headed and broken(amount)) and not by_instrument(mentions, amount):
         return None
     used = [h.unit for h in units[: -_UNITS_BACK - 1 : -1]]
+    if not used and by_instrument(mentions, amount):
+        return _on_callipers(mentions, amount)
     return next((u for u in used if _in(_USUAL[way], amount.value * u.mm)), None)
 
 
@@ -170,12 +172,23 @@ def _otherwise(mentions: Mentions, amount: Quantity, previous: Length | None) ->
         return True
     if told_otherwise(mentions, previous, amount.start):
         return True
-    return bool(mentions.vocabulary.size_limits.find(talk.texts, low, previous.start)) and bool(
-        {"and", "but"} & set(then)
-    )
+    turned = bool({"and", "but"} & set(then)) or talk.sentence(amount.start)[0] >= previous.end
+    return turned and bool(mentions.vocabulary.size_limits.find(talk.texts, low, previous.start))
 
 
 _THIS_YEAR = (("this", "year"), ("this", "time"), ("this", "season"), ("this", "morning"))
+
+
+def _on_callipers(mentions: Mentions, amount: Quantity) -> Unit | None:
+    """ "fifty-eight on the callipers", before any unit was said: they read in millimetres."""
+    texts, table = mentions.talk.texts, mentions.vocabulary.unit_table
+    near = set(texts[max(0, amount.start - 8) : amount.end + 4])
+    if not near & _CALLIPERS or not _USUAL[""][0] < amount.value < _USUAL[""][1]:
+        return None
+    return next((u for u in table.values() if u.name == "millimetre"), None)
+
+
+_CALLIPERS = frozenset({"callipers", "calipers", "calliper", "caliper", "gauge"})
 
 
 def _in(span: tuple[float, float], mm: float) -> bool:
@@ -255,7 +268,9 @@ _HEADING = frozenset("height spread width stem stems head truss flower leaf".spl
 def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
     """ "a hundred and fifty-two across, and that's millimetres", "forty by fifty, in inches"."""
     talk = mentions.talk
-    stop = min(talk.sentence(amount.start)[1], amount.end + _UNIT_AHEAD + 4)
+    stop = talk.sentence(amount.start)[1]
+    stop += mentions.vocabulary.units.at(talk.texts, stop) is not None  # "forty. Centimetres."
+    stop = min(stop, amount.end + _UNIT_AHEAD + 4)
     return next(
         (
             h.unit

@@ -61,11 +61,19 @@ def _ranked(mentions: Mentions, at: int) -> int | None:
         return at + 1
     if at + 1 < high and talk.texts[at + 1] in _OPENING and talk.texts[at + 1] != "flower":
         return _group(mentions, at + 2, high)
+    if at + 1 < high and talk.texts[at + 1] in _OF:  # "the last of them every year"
+        end = _group(mentions, at + 1, high)
+        yearly = end is not None and talk.texts[end : end + 1] in _EVERY_YEAR
+        return end if yearly or talk.texts[at - 2 : at] in _ALWAYS_THE else None
     before = talk.texts[max(low, at - 1) : at]
     if ends and before and before[0] in _OPENING - {"out", "away"}:
         group = _group(mentions, low, at)  # "of all of them this was the one that opened first"
         return at + 1 if group is not None else None
     return None
+
+
+_EVERY_YEAR = tuple((w,) for w in ("every", "each", "again", "always", "by"))
+_ALWAYS_THE = tuple((w, "the") for w in ("always", "usually", "invariably"))
 
 
 def _group(mentions: Mentions, low: int, high: int) -> int | None:

@@ -6,6 +6,7 @@ label", "nothing wrong with the colour" and "nothing wrong with it bar a bit of 
 """
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
@@ -34,6 +35,7 @@ _BACK, _AHEAD = 7, 4
 
 def found_clean(mentions: Mentions) -> Iterator[Statement]:
     """Every flaw that is denied of the plant as a whole."""
+    yield from _one_after_another(mentions)
     talk, classes = mentions.talk, mentions.vocabulary.classes
     flaws, small = classes["flaw"], classes["small_flaw"]
     for at, text in enumerate(talk.texts):
@@ -54,6 +56,27 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
             rule="nothing found wrong",
             score=0.88,
         )
+
+
+def _one_after_another(mentions: Mentions) -> Iterator[Statement]:
+    """ "no whitefly, no rust, nothing"; not "no rust this year"."""
+    talk = mentions.talk
+    ailments = mentions.vocabulary.classes["plague"] | mentions.vocabulary.classes["flaw"]
+    denied = [
+        i
+        for i in range(len(talk.texts) - 1)
+        if talk.texts[i] in ("no", "nor") and talk.texts[i + 1] in ailments
+    ]
+    for first, second in pairwise(denied):
+        if second - first <= 4 and not talk.between(first, second, (".", "?")):
+            yield Statement(
+                trait="health",
+                value="clean",
+                start=first,
+                end=second + 2,
+                rule="nothing found wrong",
+                score=0.88,
+            )
 
 
 def excused(mentions: Mentions, s: Statement) -> bool:

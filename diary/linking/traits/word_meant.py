@@ -148,7 +148,20 @@ def _not_the_one(mentions: Mentions, s: Statement) -> bool:
     """ "not the dwarf I'd hoped for", "not the double I wanted"."""
     texts = mentions.talk.texts
     after = texts[s.end : s.end + 1]
+    if texts[s.end : s.end + 3] in _IT_IS_NOT and (
+        mentions.talk.clause(s.start) == (s.start, s.end + 3)
+        or mentions.talk.tokens[s.end + 2].mark
+    ):
+        return True  # "upright it is not"
+    if s.trait == "flowering" and texts[s.start - 2 : s.start] in _NOT_THE:
+        return True  # "not the earliest, nor the latest"
     return texts[s.start - 2 : s.start] == ("not", "the") and after in (("i",), ("we",), ("that",))
+
+
+_NOT_THE = (("not", "the"), ("nor", "the"), ("neither", "the"))
+_IT_IS_NOT = tuple(
+    (it, be, "not") for it in ("it", "she", "he", "they", "this") for be in ("is", "'s", "are")
+)
 
 
 def _now_gone(mentions: Mentions, s: Statement) -> bool:

@@ -106,6 +106,7 @@ def test_seeds_in_any_order(said: str, sown: int, up: int) -> None:
         "I've had three trusses off it.",
         "I shall strike four cuttings of it in July.",
         "I'm going to have four cuttings off it.",
+        "Each truss has thirty buds in it.",
     ],
 )
 def test_numbers_that_count_nothing_of_the_plant(said: str) -> None:
@@ -210,6 +211,7 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
         ("I'll sow thirty of it next year.", {}),
         ("It had eight heads out last week and there are five today.", {"count_heads": 5}),
         ("I took five cuttings of it and three are alive.", {"count_cuttings": 3}),
+        ("It's down to its last three buds.", {"count_buds": 3}),
     ],
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:

@@ -225,6 +225,10 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
             40,
         ),
         ("The leaves are two inches, and I'll say no more.", "leaf_width", 50.8),
+        ("I put the callipers across and they read fifty-eight.", "bloom_diameter", 58),
+        ("The stalk, which is what I wanted to show you, is twenty-two centimetres.", "stem_length", 220),
+        ("The judges ask for four inches. It's three.", "bloom_diameter", 76.2),
+        ("Plant forty high, centimetres that is.", "plant_height", 400),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
@@ -245,6 +249,7 @@ def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: fl
         "Bare as a broomstick for the bottom eight inches.",
         "Give it an inch and it takes a mile.",
         "With a white eye six millimetres wide.",
+        "It'd be thirty centimetres if it stood up straight.",
     ],
 )
 def test_no_figure_of_this_plant(said: str) -> None:

@@ -131,6 +131,13 @@ from tests.reading.said import values
         ("It has been in bloom ten weeks without remission.", "flowering", ["long"]),
         ("It was out two weeks before the show.", "flowering", []),
         ("It has the largest leaves of anything here.", "foliage", ["large"]),
+        ("It's the last of them every year.", "flowering", ["late"]),
+        ("The zone's faint but it's there.", "foliage", ["zoned"]),
+        ("Blooms of no great size.", "bloom_size", ["small"]),
+        ("It never seems to be without a bloom.", "flowering", ["long"]),
+        ("The scent's the thing, it's like cloves.", "scent", ["scented"]),
+        ("I get nothing from it at all by way of scent.", "scent", ["none"]),
+        ("No whitefly, no rust, nothing.", "health", ["clean"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -235,6 +242,8 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("I was back there a minute, for I never turned a leaf over.", "foliage"),
         ("There's rust on that leaf, oh no, wait, that's mud.", "health"),
         ("The ink on the label has rotted away.", "health"),
+        ("Upright it is not.", "habit"),
+        ("It is not the earliest, nor the latest.", "flowering"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
