@@ -80,11 +80,8 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
             near = not talk.punctuated or talk.sentence_number(first.start) == talk.sentence_number(
                 second.start
             )
-            if (
-                (_only_judged(mentions, second) or _another_shade(first, second))
-                and second.negated
-                and second.value == first.value
-            ):
+            denied = second.negated and second.value == first.value
+            if denied and _stands(mentions, first, second):
                 continue  # "it's magenta, it can't get any more magenta"
             if second.negated and near and second.value == first.value and not first.negated:
                 dropped |= {n, m}
@@ -108,6 +105,15 @@ def settle(mentions: Mentions, statements: list[Statement]) -> list[Statement]:
     return [s for n, s in enumerate(kept) if n not in dropped]
 
 
+def _stands(mentions: Mentions, told: Statement, denied: Statement) -> bool:
+    """Whether the denial of the same value takes nothing back."""
+    return (
+        _only_judged(mentions, denied)
+        or _another_shade(told, denied)
+        or _of_the_open_flower(mentions, told, denied)
+    )
+
+
 def _only_judged(mentions: Mentions, denied: Statement) -> bool:
     """ "can't get any more magenta", "not a good magenta", "not a pink you'd want twice"."""
     texts, at = mentions.talk.texts, denied.start
@@ -115,6 +121,15 @@ def _only_judged(mentions: Mentions, denied: Statement) -> bool:
         return True
     who, would, what = (*texts[denied.end : denied.end + 3], "", "", "")[:3]
     return who in _WHO and would in ("'d", "would", "'ll") and what not in ("call", "say", "put")
+
+
+def _of_the_open_flower(mentions: Mentions, told: Statement, denied: Statement) -> bool:
+    """ "the buds look black but they don't open black": the bud's colour stands."""
+    between = mentions.talk.texts[told.end : denied.start]
+    return told.part == "bud" and bool(_OPENING & set(between))
+
+
+_OPENING = frozenset("open opens opened opening unfold unfolds come comes out flower".split())
 
 
 def _another_shade(told: Statement, denied: Statement) -> bool:

@@ -105,7 +105,12 @@ def headed_by_place(mentions: Mentions, colour: ColourHeard) -> str | None:
     if any(c.end == at for c in mentions.colours_in(at - 4, at)):
         return None  # "pink in the throat, white": the place is the pink's
     fresh = at == 0 or bool(talk.tokens[at - 1].mark) or talk.clause(part.start)[0] == at
-    return part.label if fresh or not talk.punctuated else None
+    # "just a bead on the stem | white i think": the place may be something else's
+    led = not talk.punctuated and texts[at - 1] in _BEGUN
+    return part.label if fresh or led else None
+
+
+_BEGUN = frozenset("and then but now so well up look it that there with got see then also".split())
 
 
 _BROUGHT_IN = frozenset("there 's is you get you've 've got it has i'd say call i 'd".split())

@@ -132,7 +132,7 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
             "clear",
             "strong",
         ) and rest[:1] not in (("of",),)
-    if part.label == "spots" and word in ("spot", "dots", "speck", "specks"):
+    if part.label == "spots" and word in ("spot", "dots", "dot", "speck", "specks"):
         return before in ("dark", "darker", "big", "small")
     if part.label == "flush":
         return before in (

@@ -32,11 +32,26 @@ def of_one_had(mentions: Mentions, colour: ColourHeard) -> bool:
     talk = mentions.talk
     clause = talk.clause(colour.start)[0]
     words = talk.texts[max(clause, colour.start - 6) : colour.start]
-    if not {"was", "were"} & set(words) or {"this", "now"} & set(words):
+    if {"this", "now", "here"} & {*words, *talk.texts[colour.end : colour.end + 4]}:
         return False
+    if not {"was", "were"} & set(words):
+        return _had_with(mentions, clause, colour.start)
     low = max(talk.sentence(clause)[0] if talk.punctuated else 0, colour.start - _REACH)
     had = mentions.vocabulary.colour_habits["once_had"].find(talk.texts, low, colour.start)
     return any(not mentions.refs_in(h.end, colour.start) for h in had)
+
+
+def _had_with(mentions: Mentions, start: int, end: int) -> bool:
+    """ "my mother grew one with | a yellow leaf": in the same breath, to the end of the clause."""
+    talk = mentions.talk
+    had = mentions.vocabulary.colour_habits["once_had"].find(talk.texts, start, end)
+    for found in had:
+        owner = talk.texts[found.start]
+        mine = owner in ("i", "we") and talk.texts[found.start + 1] in ("'ve", "have")
+        with_it = talk.texts[found.end : found.end + 5]
+        if not mine and {"with", "that", "in"} & set(with_it) and owner not in ("it", "you"):
+            return True
+    return False
 
 
 def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -44,6 +59,10 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
     if colour.value not in _DECAY:
         return False
     talk = mentions.talk
+    low = max(talk.sentence(colour.start)[0], colour.start - 5)
+    before = talk.texts[low : colour.start]
+    if _SPENT & set(before) or ("old" in before and {"flowers", "heads", "blooms"} & set(before)):
+        return True
     stop = min(len(talk.texts), colour.end + 10)
     if talk.punctuated:
         stop = min(talk.sentence(colour.start)[1], stop)
@@ -51,4 +70,5 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(gone)
 
 
+_SPENT = frozenset("dead spent finished deadheads faded withered shrivelled".split())
 _DECAY = frozenset({"brown", "grey", "black", "yellow"})

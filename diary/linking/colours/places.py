@@ -179,12 +179,15 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                 and between[0] in PREPOSITIONS
                 and between[-1] not in ("all", "it")
                 and not mentions.colours_in(before.end, part.start)
-                and len(between) <= 4
+                and len(between) <= 6
+                and "and" not in between
             ):
                 head = before
         if talk.texts[part.start - 1 : part.start] == ("no",) or any(
             t in ("no", "without") for t in talk.texts[max(sentence, head.start - 2) : head.start]
         ):
+            break
+        if not gap and head is part and _only_a_place(mentions, part):
             break
         score = 0.94 if {"is", "'s", "are", "'re", "was"} & gap_words or len(gap) <= 1 else 0.86
         best = Attached(
@@ -197,6 +200,15 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         )
         break
     return best
+
+
+def _only_a_place(mentions: Mentions, part: Found) -> bool:
+    """ "just a bead on the stem | white i think": in captions, no more than where something is."""
+    talk, i = mentions.talk, part.start
+    if talk.punctuated or i < 2 or mentions.vocabulary.part_kinds[part.label] == "marking":
+        return False
+    where = talk.texts[i - 2 : i]
+    return where[0] in ("on", "round", "around", "under", "in") and where[1] in ("the", "its")
 
 
 _OVER_IT = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))

@@ -41,6 +41,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         )
     ):
         return False
+    if rest[:1] in _LYING and rest[1:2] in _OWNED and _on_a_thing(mentions, part):
+        return False  # "a blue dot on the pot"
     before = texts[max(0, part.start - 2) : part.start]
     if texts[part.end - 1] == "rest" and rest[:1] == ("of",):
         return False  # of the batch, of the day
@@ -81,6 +83,17 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         and texts[part.start : part.start + 1] == ("ground",)
         and rest[:1] == ("floor",)
     )
+
+
+def _on_a_thing(mentions: Mentions, part: Found) -> bool:
+    texts, at = mentions.talk.texts, part.end + 2
+    thing = texts[at : at + 1] != () and texts[at] in mentions.vocabulary.things
+    marked = mentions.talk.tokens[part.end - 1].mark
+    return thing and not marked and not mentions.parts_in(at, at + 1)
+
+
+_LYING = tuple((w,) for w in "on of round under".split())
+_OWNED = tuple((w,) for w in "the my your his her our that this a".split())
 
 
 def _smudge_within(mentions: Mentions, part: Found) -> bool:

@@ -13,6 +13,10 @@ _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate c
 _ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
 _DRAWN_TO = frozenset("like love see notice mind fancy admire".split())  # "i like the stripe"
 _BUDDING = frozenset("showing breaking splitting cracking swelling bursting colouring".split())
+_LITTLE_MORE = frozenset(
+    "really mind though now you know all the whole way round right along down up "
+    "across over".split()
+)
 _FURTHER = 6
 _POINTERS = frozenset({"it", "that", "which"})
 
@@ -67,7 +71,7 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     if mentions.colours_in(told_from, start) or mentions.colours_in(last.start - 1, last.start):
         return None
     added = talk.texts[last.end : start]
-    ends = added in _ON_IT or set(added) <= {"really", "mind", "though", "now", "you", "know"}
+    ends = added in _ON_IT or set(added) <= _LITTLE_MORE
     if word == ("which",):
         return last.label if ends else None
     lead = talk.texts[low : last.start]

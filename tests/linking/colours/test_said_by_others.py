@@ -75,3 +75,22 @@ def test_markings_that_are_only_seen_or_told() -> None:
     assert values("marking", "They'll tell you there's a blotch.") == []
     assert values("marking", "There's a speck of rust on one leaf.") == []
     assert values("marking", "Spotted all over.") == ["spots"]
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("there's a lighter patch at the bottom of every petal almost white", {"blotch white"}),
+        ("and a wire edge all the way round that's silver", {"edge silver"}),
+        ("the buds look black but they don't open black", {"bud black"}),
+        ("no label just a red bead on the stem white i think", {"bloom white"}),
+        ("stem red leaf green flower white", {"stem red", "leaf green", "bloom white"}),
+        ("dead heads brown brown brown let me find a good one", set()),
+        ("my mother grew one with a yellow leaf and a magenta flower", set()),
+        ("i've one with a white eye here", {"eye white"}),
+        ("red dots all over it", {"spots red"}),
+        ("i put a blue dot on the pot", set()),
+    ],
+)
+def test_markings_shown_places_of_things_and_others_had(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
