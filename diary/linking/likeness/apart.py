@@ -34,10 +34,13 @@ def side_by_side(mentions: Mentions) -> Iterator[Likeness]:
             talk.texts[ref.start - 2 : ref.start] != ("next", "to")
         ):
             continue
-        for cue in mentions.cue("no_difference", ref.end, ref.end + 14):
-            if talk.between(ref.end - 1, cue.start, (STOP, QUERY)) or not hardly(
-                mentions, cue.start
-            ):
+        lost = [
+            c
+            for c in mentions.cue("no_difference", ref.end, ref.end + 14)
+            if hardly(mentions, c.start)
+        ]
+        for cue in lost or mentions.cue("mixed_up", ref.end, ref.end + 14):
+            if talk.between(ref.end - 1, cue.start, (STOP, QUERY)):
                 continue
             yield Likeness(
                 start=ref.start,

@@ -6,6 +6,7 @@ of it when it was first shown. "The pink ones do better" and "the one I lost" po
 """
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from diary.linking.document import Plant, PlantKind
 from diary.linking.turns.lead_ins import LeadIns
@@ -114,7 +115,7 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         governed or (not again and talk.punctuated and not _heads(mentions, at))
     ):
         return None
-    if not again and _explains(mentions, at):
+    if not again and _explains(mentions, at, end):
         return None
     told = end
     if talk.texts[end : end + 1] and talk.texts[end] in _POINTS_ON:
@@ -158,13 +159,23 @@ _KIN = frozenset(
 )
 
 
-def _explains(mentions: Mentions, at: int) -> bool:
-    """ "Its sister's better, the one with the white eye": tells which sister, and shows none."""
+def _explains(mentions: Mentions, at: int, end: int) -> bool:
+    """ "Its sister's better, the one with the white eye", "it's late, the last thing out": tells
+    more of what was just said, and shows none.
+    """
     talk = mentions.talk
     start = talk.sentence(at)[0]
     if at == start or talk.tokens[at - 1].mark != ",":
         return False
-    return bool(_KIN & set(talk.texts[start:at])) or bool(mentions.refs_in(start, at))
+    if _KIN & set(talk.texts[start:at]) or mentions.refs_in(start, at):
+        return True
+    stop = min(talk.sentence(at)[1], end + _AFTER)
+    told = any(pair in _IT_IS for pair in pairwise(talk.texts[start:at]))
+    return told and not _TELLS & set(talk.texts[end:stop])
+
+
+_IT_IS = tuple((it, v) for it in ("it", "he", "she", "this", "that") for v in ("is", "'s", "has"))
+_TELLS = frozenset("is 's has needs wants got had was were are looks gets could will 'll".split())
 
 
 def _heads(mentions: Mentions, at: int) -> bool:

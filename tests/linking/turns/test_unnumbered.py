@@ -52,6 +52,8 @@ def test_a_plant_without_its_number_in_captions(shown: str) -> None:
     [
         "The one behind it has the better leaf, but never mind that.",
         "Its neighbour's shading it.",
+        "The one beside it is dead, so forget that.",
+        "Five heads out, and the end one's past it, it's gone double.",
         "The one behind it has shaded it all spring.",
         "The one beside it is bigger, mind.",
         "The label's a bit faded, but you can read it.",
@@ -62,6 +64,19 @@ def test_a_plant_without_its_number_in_captions(shown: str) -> None:
 )
 def test_only_in_passing(passing: str) -> None:
     assert plants(_FIRST, passing, "The throat is white.") == ["23-04"]
+
+
+def test_another_without_a_number_is_not_gone_back_to() -> None:
+    assert plants(
+        "This one has no label. White, with a cerise eye.",
+        "This is 23-04. The flower is red.",
+        "On the step, and again with no label, is a seedling. White.",
+        "It's late, the last thing on the step to open.",
+    ) == ["?", "23-04", "?"]
+
+
+def test_a_label_lost_by_the_plant_just_numbered() -> None:
+    assert plants("This is 23-04.", "I had one with no label once, and it died.") == ["23-04"]
 
 
 def test_another_plant_of_a_cross_is_not_gone_back_to() -> None:
