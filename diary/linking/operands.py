@@ -31,8 +31,8 @@ class Operand:
 
 def after(mentions: Mentions, at: int, *, unknown: bool = False) -> Operand | None:
     """The plant that begins at the token, small words skipped; with `unknown`, a new name too."""
-    i = at
     texts = mentions.talk.texts
+    i = _past_one_of_mine(texts, at)
     for _ in range(_MOST_SKIPPED + 1):
         ref = _ref_from(mentions, i)
         if ref is not None:
@@ -47,6 +47,16 @@ def after(mentions: Mentions, at: int, *, unknown: bool = False) -> Operand | No
     if not unknown or mentions.talk.between(at - 1, i, (".", "?")):
         return None
     return _new_name(mentions, i)
+
+
+def _past_one_of_mine(texts: tuple[str, ...], at: int) -> int:
+    """ "the father was one of my own, 24-03": the token after "one of my own"."""
+    if texts[at : at + 2] != ("one", "of") or texts[at + 2 : at + 3] not in _MINE:
+        return at
+    return at + 3 + (texts[at + 3 : at + 4] == ("own",))
+
+
+_MINE = (("my",), ("me",), ("our",), ("mine",), ("ours",))
 
 
 def before(mentions: Mentions, end: int, *, unknown: bool = False) -> Operand | None:

@@ -96,6 +96,14 @@ def _teen_apart(texts: tuple[str, ...], at: int) -> int | None:
     return _TIES.get(texts[at]) if after in (("ty",), ("tea",)) else None
 
 
+def _tens_spelt(texts: tuple[str, ...], at: int) -> bool:
+    """ "ninety nine zero": the tens, and then their two digits again."""
+    ones, zero = texts[at + 1 : at + 2], texts[at + 2 : at + 3]
+    if not ones or not zero or zero[0] not in ZERO:
+        return False
+    return TENS.get(texts[at]) == 10 * ONES.get(ones[0], 0)
+
+
 _VERBS = frozenset("is 's has had was looks and now next again here on beside behind".split())
 
 
@@ -155,7 +163,8 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
             yield Piece("digits", "0", i + 1)
             i += 1
         elif text in ONES or text in TENS or (i > at and texts[i : i + 2] == ("a", "hundred")):
-            apart = bool(talk.tokens[i].mark)  # "thirty, three-oh" is no thirty-three
+            # "thirty, three-oh", "ninety nine zero": no thirty-three, no ninety-nine
+            apart = bool(talk.tokens[i].mark) or _tens_spelt(texts, i)
             number = whole(texts[: i + 1] if apart else texts, i)
             assert number is not None
             digits = str(int(number.value))

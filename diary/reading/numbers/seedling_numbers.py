@@ -259,7 +259,7 @@ def _counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabular
     rest = texts[end : end + 3]
     if (
         (rest[:2] == ("and", "a") and rest[2:] != () and rest[2] in _BITS)
-        or rest[:1] == ("hundred",)
+        or rest[:1] in (("hundred",), ("hundreds",))
         or rest[:1] == ("of",)
     ):
         return True

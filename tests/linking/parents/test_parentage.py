@@ -141,6 +141,7 @@ def test_who_gave_what(said: str) -> None:
             {"seed_parent": "Hobnail", "pollination": "open"},
         ),
         ("It's a sport that turned up on Hobnail.", {"sport_of": "Hobnail"}),
+        ("The father was one of me own, 22-14.", {"pollen_parent": "22-14"}),
         ("The father's Hobnail or it's Tilly Marsh, take your pick.", {}),
         ("I thought its mother was Hobnail but it isn't.", {}),
         ("I had a plant of Hobnail go down with that.", {}),

@@ -177,6 +177,8 @@ def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
         ("there are fourteen buds", []),
         ("then we come two 23 04", ["23-04"]),
         ("over two 23 14 now", ["23-14"]),
+        ("this is twenty three ninety nine zero", ["23-90"]),
+        ("the twenty three hundreds next time", []),
     ],
 )
 def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
