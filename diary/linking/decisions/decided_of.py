@@ -184,6 +184,9 @@ def moved(mentions: Mentions, found: Found) -> bool:
     """
     talk, vocabulary = mentions.talk, mentions.vocabulary
     said = talk.texts[found.start : found.end]
+    near = vocabulary.decisions.find(talk.texts, found.end, found.end + _THEN_REACH)
+    if any(f.label == "show" and f.start <= found.end + 1 for f in near):
+        return True  # "I'll chuck it in the show"
     if said[0] not in _LIFTING or _WASTED & set(said[1:]):
         return False
     high = min(talk.sentence(found.end - 1)[1], found.end + _THEN_REACH)
@@ -200,7 +203,7 @@ _LIFTING = frozenset(
 )
 _WASTED = frozenset({"heap", "bin", "compost", "skip", "tip", "away"})
 _PLANTING = frozenset({"plant", "replant", "replanting", "planting", "line"})
-_THEN_REACH = 6
+_THEN_REACH = 9
 
 
 def _is_kin(mentions: Mentions, at: int) -> bool:

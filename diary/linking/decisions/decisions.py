@@ -15,7 +15,12 @@ from diary.linking.decisions.judged_later import find_judged_later
 from diary.linking.decisions.overturned import denied_by, overturned, put_off
 from diary.linking.decisions.padding import padded
 from diary.linking.decisions.refused import find_refused
-from diary.linking.decisions.undecided import confirmed, does_not_hold, under_condition
+from diary.linking.decisions.undecided import (
+    confirmed,
+    does_not_hold,
+    followed,
+    under_condition,
+)
 from diary.linking.decisions.whole_clauses import in_one_word, is_a_whole_clause
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
@@ -23,8 +28,8 @@ from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
 _MAYBE = re.compile(
-    r"\b(might|(?<!in )(?<!of )(?<!by )(?<!last )(?<!next )may|could|maybe|perhaps|"
-    r"think about|thinking about|thinking of|thought of|wonder)\b"
+    r"\b(might|(?<!in )(?<!of )(?<!by )(?<!last )(?<!next )may|could|maybe|perhaps|wonder"
+    r"|think about|thinking about|thinking of|thought of)\b"
 )
 _SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
@@ -52,7 +57,9 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if Habit.REPORTED in habits or _only_wished(mentions, f) or _long_ago(mentions, f):
+        if Habit.REPORTED in habits and not followed(mentions, f):
+            continue
+        if _only_wished(mentions, f) or _long_ago(mentions, f):
             continue
         answered = answer(mentions, f)
         if answered is Answer.OPEN:
@@ -122,8 +129,10 @@ def _long_ago(mentions: Mentions, found: Found) -> bool:
 
 def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     """ "bye bye | that's one fifty", "a pot, that would pay": the last word is already the
-    next statement's."""
+    next statement's. So is that of "the pot that was on the heap"."""
     tokens = mentions.talk.tokens
+    if tokens[found.start].text == "pot" and tokens[found.start - 1].text in _OF_A_NOUN:
+        return True
     if found.end >= len(tokens) or tokens[found.end].text not in _CONTRACTED:
         return False
     return tokens[found.end - 1].word == tokens[found.end].word or (
@@ -131,6 +140,7 @@ def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     )
 
 
+_OF_A_NOUN = frozenset("the a an this that my its his her each every another no same".split())
 _CONTRACTED = frozenset(
     "'s 'll 'd 've 're 'm not is was will would can could should has had must".split()
 )

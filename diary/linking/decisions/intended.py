@@ -81,10 +81,13 @@ def _intended(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
 
 
 def _told_as_past(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
-    """ "I took six cuttings"; not "I must get this one struck"."""
+    """ "I took six cuttings"; not "I must get this one struck", "we've decided to call it"."""
     texts = mentions.talk.texts
     around = (*range(low, deed.start), *range(deed.end, high))
-    return any(texts[i] in _PAST and texts[i - 1 : i] != ("be",) for i in around)
+    return any(
+        texts[i] in _PAST and texts[i - 1 : i] != ("be",) and texts[i + 1 : i + 2] not in _MINDED
+        for i in around
+    )
 
 
 def _longest(found: Iterable[Found]) -> list[Found]:
@@ -100,6 +103,7 @@ def _longest(found: Iterable[Found]) -> list[Found]:
 
 # "the compost's come up lovely": the thing, and no deed.
 _NOUN_LEADS = frozenset("the of some fresh potting more bag bags".split())
+_MINDED = tuple((word,) for word in "decided settled resolved agreed promised up".split())
 _PAST = frozenset(
     "took had was were went gave came made set did got 've been said told bred used put "
     "rooted struck already yesterday last ago since".split()

@@ -13,9 +13,11 @@ from diary.reading.phrases import Found
 _OTHER_WAY = {"discard": "keep", "keep": "discard"}
 _CUE_REACH, _LATER_REACH, _DENIAL_REACH, _DOUBT_REACH = 7, 6, 8, 8
 _THINKS = frozenset({"think", "believe", "reckon", "suppose", "see", "fancy", "imagine", "intend"})
-_KNOWS = (("know", "that"), ("know", "it"), ("sure", "that"), ("sure", "it"), ("sure", "i"))
+_KNOWS = (("know", "that"), ("know", "it"), ("sure", "that"), ("sure", "it"))
+_SURE = (("sure", "i", "'d"), ("sure", "i", "would"), ("sure", "i", "want"))
 _WHO = frozenset("i we it she he this that they me us myself it's to i'd".split())
 _AM_I = frozenset("am i 'm we are 're would 'd going to be will 'll shall me ever".split())
+_BEGINS = frozenset({"'s", "is"})
 _TURNED = frozenset({"but", "so", "because", "and"})
 # "not binning it yet", "don't bin it till June": put off, and not decided.
 _PUT_OFF = frozenset("yet till until before unless just when if because for while today".split())
@@ -42,7 +44,9 @@ def denied_by(mentions: Mentions, found: Found) -> int | None:
     cues += [
         cue.start
         for cue in mentions.cue("refusal", found.start - _DENIAL_REACH, found.start)
-        if cue.end <= found.start and set(texts[cue.end : found.start]) <= _AM_I
+        if cue.end <= found.start
+        and set(texts[cue.end : found.start]) <= _AM_I
+        and texts[found.start + 1] not in _BEGINS  # "no chance | that's a keeper"
     ]
     cues += _before_padding(mentions, found)
     return doubt if doubt is not None else max(cues, default=None)
@@ -69,7 +73,7 @@ def _doubted(mentions: Mentions, found: Found) -> int | None:
     for i in range(found.start - 2, low - 1, -1):
         if texts[i] in _TURNED:
             return None
-        thinks = texts[i] in _THINKS or texts[i : i + 2] in _KNOWS
+        thinks = texts[i] in _THINKS or texts[i : i + 2] in _KNOWS or texts[i : i + 3] in _SURE
         if thinks and texts[i - 1 : i] == ("not",) and texts[i + 1] in _WHO:
             return i - 1
     return None

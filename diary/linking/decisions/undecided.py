@@ -40,7 +40,7 @@ def does_not_hold(mentions: Mentions, found: Found) -> bool:
         or lesser(mentions, found)
         or (found.label == "breed" and put_before(mentions, found))
         or (found.label in ("repot", "discard") and traded(mentions, found))
-        or somebody_elses(mentions, found)
+        or (somebody_elses(mentions, found) and not followed(mentions, found))
     )
 
 
@@ -109,6 +109,12 @@ def confirmed(mentions: Mentions, found: Found) -> bool:
     talk = mentions.talk
     high = talk.sentence(found.start)[1] if talk.punctuated else found.end + _CONFIRMED_REACH
     return bool(mentions.cue("confirmed", found.end, min(high, found.end + _CONFIRMED_REACH)))
+
+
+def followed(mentions: Mentions, found: Found) -> bool:
+    """ "grandad says it needs a bigger pot, so we're doing that"; not "but I'm going to wait"."""
+    cues = mentions.cue("confirmed", found.end, found.end + _CONFIRMED_REACH)
+    return any(mentions.talk.texts[cue.start] == "so" for cue in cues)
 
 
 def under_condition(mentions: Mentions, found: Found) -> bool:
@@ -181,7 +187,10 @@ def put_before(mentions: Mentions, found: Found) -> bool:
     ]
     given = talk.texts[found.end - 1] == "pollen" and mentions.refs_in(found.end, found.end + 3)
     near = max(low, talk.clause(found.start)[0])
-    return bool(whose or given) and not _TO_COME & set(talk.texts[near : found.start])
+    coming = _TO_COME & set(talk.texts[near : found.start])
+    if talk.texts[found.start - 2] != "to":
+        coming -= {"to"}  # "and to get that I put the pollen of A on B"
+    return bool(whose or given) and not coming
 
 
 _TELLS = frozenset({"i", "we", "and", "then"})

@@ -17,6 +17,8 @@ from tests.reading.said import values
         ("Dig it up and give it a proper pot.", "repot"),
         ("tip it out and pot it up again that's what it wants", "repot"),
         ("Dig it up and bin it.", "discard"),
+        ("i shall dig it up this evening and give it a proper pot", "repot"),
+        ("I'll chuck it in the show in spring.", "show"),
     ],
 )
 def test_of_the_plant(said: str, decision: str) -> None:

@@ -91,6 +91,8 @@ from tests.reading.said import values
         ("It's climbing out of its pot.", "repot"),
         ("it's been in that yoghurt pot long enough", "repot"),
         ("I'll pot up some offsets.", "propagate"),
+        ("We've decided to call it Moonraker.", "name"),
+        ("I'll put it to Copper Lantern this week, in May as ever.", "breed"),
         ("I've made up my mind to name it for my sister.", "name"),
         ("I mean to put its pollen on anything that'll stand still.", "breed"),
         ("i know i said keep but i'm getting rid of it sorry", "discard"),
@@ -134,6 +136,9 @@ def test_decisions(said: str, decision: str) -> None:
         "It's the pick of the bunch.",
         "Three pound eighty a pot, that would pay for the compost.",
         "so it's gone dead leggy",
+        "That's the pot that was on the heap, I rinsed it.",
+        "Let me move it into the light.",
+        "We go to the show on Saturday.",
         "Up to the top shelf now.",
     ],
 )

@@ -11,6 +11,8 @@ from tests.reading.said import values
         ("I was going by the label, but it's a keeper.", "keep"),
         ("I'd keep it if I were you, and I will.", "keep"),
         ("It may simply need a bigger pot, so I'll give it one.", "repot"),
+        ("Grandad says it needs a bigger pot, so we're doing that after lunch.", "repot"),
+        ("My husband would throw it out, but I'll give it one more February.", "watch"),
         ("I'll use it as a parent if the pollen's any good.", "breed"),
         ("The wife says bin it, so I'll bin it.", "discard"),
         ("I'd be daft to lose it.", "keep"),
