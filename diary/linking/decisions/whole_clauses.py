@@ -64,18 +64,33 @@ def _off_to_a_show(mentions: Mentions, found: Found) -> bool:
 _JUST_TOLD = 12
 
 
+def _begins_anew(mentions: Mentions, found: Found, stop: int) -> bool:
+    """ "i've six of those | so bin", in captions "we'll say no more about it | heap"."""
+    talk = mentions.talk
+    before = talk.texts[found.start - 1]
+    ends = not talk.punctuated and stop == found.end and before in _ENDINGS
+    ends = ends and talk.texts[found.start] not in ("out", "gone")  # "the heater's gone out"
+    return before == "so" or ends
+
+
+_ENDINGS = frozenset(
+    "it me one no nope nah then sorry right well though mate love yes yeah".split()
+)
+
+
 def in_one_word(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     """A note-taker's one word that is a sentence or clause by itself: "Keep.", "Bin."."""
     talk, found = mentions.talk, []
     taken = {i for s in kept for i in range(s.start, s.end)}
     for f in mentions.phrases(mentions.vocabulary.decisions_bare):
         start, stop = talk.clause(f.start)
-        if talk.texts[f.start - 1] == "so":  # "i've six of those | so bin"
+        anew = _begins_anew(mentions, f, stop)
+        if anew:
             start = f.start
         alone = (
             start == f.start
             and stop - f.start <= 2
-            and (talk.tokens[stop - 1].mark or talk.texts[f.start - 1] == "so")
+            and (talk.tokens[stop - 1].mark or anew)
             and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
             and not somebody_elses(mentions, Found(f.start, stop, f.label))

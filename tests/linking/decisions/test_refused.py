@@ -9,6 +9,8 @@ from tests.reading.said import values
     ("said", "decision"),
     [
         ("I couldn't do without it now.", "keep"),
+        ("Nothing would make me part with it.", "keep"),
+        ("Sorry, you're not on the boat.", "discard"),
         ("I should not dream of parting with it.", "keep"),
         ("I'd be a fool to let that slip through my fingers.", "keep"),
         ("so in spite of everything she's not going on the heap", "keep"),

@@ -45,6 +45,7 @@ def test_it_holds(said: str, decision: str) -> None:
         "They'd bin it.",
         "You'd throw that out, wouldn't you?",
         "I'm asked whether I name them after pupils.",
+        "It was to have gone on the fire with the prunings.",
         "Bin it, says he.",
         "The day I throw that one out he's going with it.",
         "i did think of crossing him with copper lantern",
