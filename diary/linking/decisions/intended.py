@@ -74,7 +74,7 @@ def _reach(mentions: Mentions, deed: Found) -> tuple[int, int]:
 
 def _intended(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
     return any(
-        cue.end <= deed.start or cue.start >= deed.end
+        cue.start < deed.start or cue.start >= deed.end
         for cue in mentions.cue("intended", low, high)
         if cue.end <= high
     )
