@@ -96,11 +96,14 @@ def _teen_apart(texts: tuple[str, ...], at: int) -> int | None:
     return _TIES.get(texts[at]) if after in (("ty",), ("tea",)) else None
 
 
+_DIGITS = tuple((word,) for word in (*ONES, *ZERO))
+
+
 def _tens_spelt(texts: tuple[str, ...], at: int) -> bool:
     """ "ninety nine zero": the tens, and then their two digits again."""
     ones, zero = texts[at + 1 : at + 2], texts[at + 2 : at + 3]
-    if not ones or not zero or zero[0] not in ZERO:
-        return False
+    if not ones or not zero or zero[0] not in ZERO or texts[at + 3 : at + 4] in _DIGITS:
+        return False  # "twenty two oh nine"
     return TENS.get(texts[at]) == 10 * ONES.get(ones[0], 0)
 
 
