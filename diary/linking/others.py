@@ -7,7 +7,7 @@ plant compared with, or "the other one was", to the end of the sentence or to th
 
 from collections.abc import Iterator
 
-from diary.linking.document import Plant
+from diary.linking.document import Plant, PlantKind
 from diary.linking.likeness.likened import Likeness
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions, Ref
@@ -73,7 +73,7 @@ _GOVERNING = frozenset(
     "got has have with than like as of from to on off by for in unlike beside behind is 's was "
     "are were".split()
 )
-_MODIFIED, _LONG_NAME = 5, 3
+_MODIFIED, _LONG_NAME, _SHOWING = 5, 3, 3
 _OWN_PARTS = frozenset("it plant flower flowers bloom petals leaf leaves head truss".split())
 
 
@@ -83,6 +83,8 @@ def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant
     """
     talk = mentions.talk
     for cue in mentions.vocabulary.cues["other_plant"].find(talk.texts, start, end):
+        if plant.kind is PlantKind.UNNAMED and cue.start - said <= _SHOWING:
+            continue  # "nor has its neighbour, which is white": it is the plant shown
         which = talk.texts[cue.end : cue.end + 2]
         if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
             yield cue.end

@@ -14,7 +14,7 @@ from diary.linking.likeness.likened import Likeness
 from diary.linking.statement import Statement
 from diary.linking.turns.by_looks import back_by_looks, pointings
 from diary.linking.turns.corrected import corrected
-from diary.linking.turns.lead_ins import lead_ins
+from diary.linking.turns.lead_ins import LeadIns, lead_ins
 from diary.linking.turns.moved_on import came_back, moved_on
 from diary.linking.turns.named import named_turn
 from diary.linking.turns.nicknames import back_by_nickname, nicknames_again
@@ -85,6 +85,9 @@ def find_turns(
             passed = ref
         if turn is None or walk.current == turn.plant:
             continue
+        if _number_found(mentions, turn, leads, walk):
+            turn = replace(turn, at=walk.turns[-1].at)
+            walk.forget_last()
         if walk.turns and turn.at < (floor := _past(mentions, walk.turns[-1].said)):
             turn = replace(turn, at=max(turn.at, min(floor, turn.said)))
         _remember(mentions, turn, walk)
@@ -125,6 +128,26 @@ def _where_it_stands(mentions: Mentions, ref: Ref, walk: Walk) -> bool:
     near = last.said < ref.start <= last.said + _BY_REACH
     by = before[-1:] != () and (before[-1] in _BY or before == ("next", "to"))
     return near and by and last.rule.startswith("back to")
+
+
+_FOUND_WITHIN = 24
+
+
+def _number_found(mentions: Mentions, turn: Turn, leads: LeadIns, walk: Walk) -> bool:
+    """ "This one's lost its label. No, here it is: 23-11": the plant without a number has one.
+
+    Not "no label. Next is 23-11", nor where something was told of the plant before.
+    """
+    if turn.plant.number is None or len(walk.turns) < 1:
+        return False
+    last = walk.turns[-1]
+    if last.plant.kind is not PlantKind.UNNAMED or len(walk.unnamed) < 1:
+        return False
+    first_seen = walk.unnamed[-1][0] == last.plant and last.rule.startswith("a plant said")
+    if not first_seen or turn.said - last.said > _FOUND_WITHIN:
+        return False
+    moved = mentions.cue("movement", last.said + 1, turn.said + 1)
+    return not moved and leads.told_before(turn.said) <= last.said + 1
 
 
 def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:

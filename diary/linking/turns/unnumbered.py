@@ -110,6 +110,8 @@ def unlabelled(
         begin = mentions.talk.sentence(start - 1)[0]
     if shown.start is not None:
         begin = min(begin, shown.start)
+    if not mentions.talk.punctuated:
+        begin = max(begin, min(leads.told_before(at), at))
     if walk.turns and begin <= walk.turns[-1].said:
         begin = at
     return Turn(
@@ -132,6 +134,8 @@ def _another_starts(mentions: Mentions, at: int, leads: LeadIns, recent: Turn) -
     start, stop = mentions.talk.sentence(at)
     told = leads.told_before(at) > recent.said + 1
     head = mentions.talk.texts[start : start + 3]
+    if told and "another" in mentions.talk.texts[max(recent.said, at - 3) : at + 1]:
+        return True  # "and here's another without a label"
     if told and ("this", "one") in (head[:2], head[1:]) and start > recent.said:
         return mentions.talk.punctuated  # "This one has no label either, pink."
     words = set(mentions.talk.texts[start:stop])

@@ -44,6 +44,12 @@ class Walk:
     turns: tuple[Turn, ...] = ()
     told: dict[int, frozenset[str]] = field(default_factory=dict)  # words of each finished turn
 
+    def forget_last(self) -> None:
+        """Take back the last turn, to a plant without a number seen for the first time."""
+        self.turns, self.shown = self.turns[:-1], self.shown[:-1]
+        self.unnamed = self.unnamed[:-1]
+        self.current = self.turns[-1].plant if self.turns else None
+
 
 def telling_words(words: tuple[str, ...]) -> frozenset[str]:
     """The words that may tell one plant from another."""

@@ -75,6 +75,38 @@ def test_another_without_a_number_is_not_gone_back_to() -> None:
     ) == ["?", "23-04", "?"]
 
 
+@pytest.mark.parametrize(
+    "another",
+    [
+        "The next has none either. It's coral.",
+        "And another with no label behind it. It's coral.",
+        "Nor has its neighbour, which is a coral single.",
+        "No label on the one behind either. It's coral.",
+    ],
+)
+def test_two_without_a_number(another: str) -> None:
+    first = "This one has no label. It's lilac, a double, and four inches tall."
+    assert plants(_FIRST, first, another) == ["23-04", "?", "?"]
+
+
+@pytest.mark.parametrize(
+    "still",
+    [
+        "No number in the book for it either. Six buds.",
+        "I must make this a label before I forget. Six buds.",
+        "Whoever it is, it has six buds, and it wants a number.",
+    ],
+)
+def test_still_the_one_without_a_number(still: str) -> None:
+    first = "This one has no label. It's lilac, a double, and four inches tall."
+    assert plants(_FIRST, first, still) == ["23-04", "?"]
+
+
+def test_a_number_found_at_once() -> None:
+    said = "This one's lost its label. No, here it is, under the leaves: 23-11. Pink."
+    assert plants(_FIRST, said) == ["23-04", "23-11"]
+
+
 def test_a_label_lost_by_the_plant_just_numbered() -> None:
     assert plants("This is 23-04.", "I had one with no label once, and it died.") == ["23-04"]
 
