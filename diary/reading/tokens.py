@@ -23,7 +23,12 @@ _NUMBER_WITH_UNIT = re.compile(
 _NUMBER_HYPHEN_WORD = re.compile(r"^(\d+(?:\.\d+)?)-([a-z]{2,}.*)$")
 _WORD_HYPHEN_NUMBER = re.compile(r"^([a-z]{3,})-(\d.*)$")
 _PRICE = re.compile(r"^[£$€](\d.*)$")
-_TITLES = frozenset({"mr.", "mrs.", "dr.", "st.", "ms."})
+# Words whose full stop ends no sentence, and what note-takers write for "with".
+_SHORTENED = frozenset(
+    {"mr.", "mrs.", "dr.", "st.", "ms.", "approx.", "dia.", "diam.", "ca.", "cf.", "vs.", "w."}
+)
+_WITH = frozenset({"w.", "w/"})
+_APART = frozenset({"/", "|", "+", "•"})  # between the entries of a note, as a comma is
 _OPENED = {
     "n't": "not",
     "nt": "not",
@@ -114,6 +119,8 @@ def pieces(raw: str) -> tuple[str, ...]:
     >>> pieces("isn't"), pieces("24-11B"), pieces("nine-centimetre"), pieces("55mm")
     (('is', 'not'), ('24-11b',), ('nine', 'centimetre'), ('55', 'mm'))
     """
+    if raw.lower() in _WITH:
+        return ("with",)
     core = raw.replace("’", "'").replace("‘", "'").lower().strip(' "“”.,;:!?()[]…*_-–—')  # noqa: RUF001
     if not core:
         return ()
@@ -156,8 +163,10 @@ def pieces(raw: str) -> tuple[str, ...]:
 
 
 def _mark(raw: str) -> str:
-    if raw.lower() in _TITLES:
+    if raw.lower() in _SHORTENED:
         return ""
+    if raw in _APART:
+        return COMMA
     tail = raw[len(raw.rstrip(" \"'”’.,;:!?()[]…-–—")) :]  # noqa: RUF001
     if "?" in tail:
         return QUERY

@@ -37,6 +37,16 @@ def test_sentences_end_at_full_stops() -> None:
     assert [heard.texts[a:b][0] for a, b in heard.sentences] == ["it", "dark", "is"]
 
 
+def test_a_note_taker_s_signs() -> None:
+    heard = talk("Pale pink w. a dark eye / approx. 50 mm / keep.")
+    assert heard.texts[2] == "with"
+    assert len(heard.sentences) == 1
+    assert [heard.texts[i] for i, token in enumerate(heard.tokens) if token.mark == ","] == [
+        "eye",
+        "mm",
+    ]
+
+
 def test_without_stops_a_sentence_begins_with_a_new_subject_and_verb() -> None:
     heard = talk("it's a soft pink it's about five centimetres across")
     assert len(heard.sentences) == 2

@@ -226,7 +226,11 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ),
         ("The leaves are two inches, and I'll say no more.", "leaf_width", 50.8),
         ("I put the callipers across and they read fifty-eight.", "bloom_diameter", 58),
-        ("The stalk, which is what I wanted to show you, is twenty-two centimetres.", "stem_length", 220),
+        (
+            "The stalk, which is what I wanted to show you, is twenty-two centimetres.",
+            "stem_length",
+            220,
+        ),
         ("The judges ask for four inches. It's three.", "bloom_diameter", 76.2),
         ("Plant forty high, centimetres that is.", "plant_height", 400),
     ],
