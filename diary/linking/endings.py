@@ -28,7 +28,7 @@ def endings(mentions: Mentions, told: int) -> Iterator[int]:
             yield found.start  # not "that's me finished with it"
     for found in mentions.cue("ending_alone"):
         start, end = talk.sentence(found.start)
-        if not talk.punctuated and found.start > told:
+        if not talk.punctuated and found.start > told and found.end - found.start > 1:
             yield found.start
             continue
         rest = (*talk.texts[start : found.start], *talk.texts[found.end : end])

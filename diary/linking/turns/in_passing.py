@@ -170,8 +170,14 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
         return True
     if lead.presented:
         return False
-    if len(rest) == 2 and rest[0] in _ACTS and rest[1] in _OBJECTS:
-        return True
+    i = ref.end
+    while talk.texts[i : i + 1] and talk.texts[i] in _MODAL and not talk.tokens[i - 1].mark:
+        i += 1
+    deed = talk.texts[i : i + 2]
+    if len(deed) == 2 and deed[0] in _ACTS and deed[1] in _OBJECTS:
+        return True  # "23-18 will always beat it"
+    if talk.texts[max(0, at - 3) : at] in (("i", "'ve", "seen"), ("i", "have", "seen")):
+        return True  # "but then I've seen 23-18"
     at = _without_owner(mentions, at)
     before = talk.texts[at - 1 : at]
     if before in (("out",), ("off",), ("over",)) and at > 1:
@@ -179,6 +185,9 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
 
 
+_MODAL = frozenset(
+    "will would 'll 'd can could might always still never just has had usually only easily".split()
+)
 _OWNING = frozenset("has had wants wanted grows grew keeps got bought saw fancies fancied".split())
 _OTHERS = frozenset(
     "he she they sister brother mother father mum dad wife husband daughter son neighbour neighbor "

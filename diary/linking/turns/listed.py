@@ -13,7 +13,7 @@ _SEVERAL = frozenset(
 )
 _OF_ALL = frozenset(
     "i we they are were have both all 're 've do did look come came went will neither none is_not "
-    "make share differ".split()
+    "make share differ for".split()
 )
 _MOST = 12
 

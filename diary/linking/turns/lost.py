@@ -53,7 +53,8 @@ def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
             return False  # "24-17 that was all bud when I left"
         if rest[1] in _WAS:
             return rest[1] in _LIVED | LOSSES or bool((LOSSES | _GONE) & set(rest[2:5]))
-        return rest[1] in PEOPLE and len(rest) > 2 and rest[2] in _DEEDS
+        had_to = rest[2:4] == ("had", "to")
+        return rest[1] in PEOPLE and len(rest) > 2 and (rest[2] in _GIVEN_UP or had_to)
     if rest[:2] == ("used", "to") or rest[:4] == ("was", "the", "one", "that"):
         return True
     if rest[0] in PEOPLE and len(rest) > 1 and rest[1] in _GIVEN_UP:

@@ -7,6 +7,7 @@ from diary.linking.turns.named_aside import crossed_after, only_likened, others_
 from diary.linking.turns.named_fragments import clause_to_name, ends_fragment, here_it_is
 from diary.linking.turns.named_here import (
     kin_placed_before,
+    kin_stands,
     kin_with_a_place,
     only_guessed,
     owned_elsewhere,
@@ -113,9 +114,20 @@ def _headline(mentions: Mentions, ref: Ref) -> bool:
         return False
     before = talk.texts[talk.sentence(start - 1)[0] : start] if start else ()
     rest = talk.texts[ref.end : stop]
-    if (set(before) | set(rest)) & _KIN or mentions.refs_in(ref.end, stop):
+    if (
+        (set(before) & _KIN and not kin_stands(before))
+        or set(rest) & _KIN
+        or mentions.refs_in(ref.end, stop)
+    ):
         return False
     return not any(t in _VERBS for t in rest)
+
+
+def _after_kin(mentions: Mentions, ref: Ref) -> bool:
+    """ "Mother's at the end of the row. Tin Whistle, no less.": said before where it stands."""
+    start = mentions.talk.sentence(ref.start)[0]
+    before = mentions.talk.sentence(start - 1)[0] if start else 0
+    return kin_stands(mentions.talk.texts[before:start])
 
 
 _VERBS = frozenset(
@@ -155,7 +167,10 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
     if kin_at is None:
         kin_at = thing_in_its_place(mentions, ref)
     as_kin = (
-        kin_at is not None or kin_with_a_place(mentions, ref) or kin_placed_before(mentions, ref)
+        kin_at is not None
+        or kin_with_a_place(mentions, ref)
+        or kin_placed_before(mentions, ref)
+        or (_after_kin(mentions, ref) and _headline(mentions, ref))
     )
     if ref.start in taken and not as_kin:
         return None
@@ -199,7 +214,9 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         for t in talk.texts[max(0, ref.start - 3) : ref.start]
         if t not in ("the", "my", "old", "a")
     ]
-    if before[-1:] and before[-1] in _PREPOSITIONS and not (lead.came_back or shown_there):
+    apart = ref.start > 0 and talk.tokens[ref.start - 1].mark in (".", "?")
+    hangs = before[-1:] != [] and before[-1] in _PREPOSITIONS and not apart
+    if hangs and not (lead.came_back or shown_there):
         return None
     if rest == ("with",) and not marked and not lead.moved:
         return None

@@ -26,7 +26,7 @@ _PLACED = frozenset(
 _SITES = frozenset(
     "basket pot corner end floor bench shelf staging door path back front window tub border bed "
     "tray gravel porch house frame greenhouse wall gate tap step top bottom left right middle "
-    "it him her this that here there over yonder".split()
+    "it him her this that here there over yonder row bed hedge line".split()
 )
 _KIN_REACH, _PLACE_REACH = 12, 7
 
@@ -93,7 +93,11 @@ def kin_placed_before(mentions: Mentions, ref: Ref) -> bool:
     start, stop = talk.sentence(ref.start)
     if not talk.punctuated or stop != ref.end or talk.tokens[ref.start - 1].mark != ",":
         return False
-    head = talk.texts[start : ref.start]
+    return kin_stands(talk.texts[start : ref.start])
+
+
+def kin_stands(head: tuple[str, ...]) -> bool:
+    """ "And its father's in that tub"; not "its father's sturdy"."""
     kin = next((n for n, t in enumerate(head[:4]) if t in _KIN), None)
     if kin is None or not set(head[:kin]) <= _BETWEEN | {"so", "but"}:
         return False

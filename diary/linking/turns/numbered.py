@@ -101,7 +101,7 @@ def numbered_turn(
             or _stands_beside(mentions, ref, lead)
         )
         or not (on_record or plain or lead.any or lead.at_head or lead.shown or ref.explicit)
-        or (not on_record and score < 0.55 and not (lead.numbered or lead.shown))
+        or (not on_record and score < 0.55 and not (plain or lead.numbered or lead.shown))
     ):
         return None
     again = mentions.talk.texts[ref.end : ref.end + 1] == ("again",)

@@ -5,7 +5,7 @@
 with 23-15", "it shaded out 23-18 beside it".
 """
 
-from diary.linking.turns.named_fragments import here_it_is
+from diary.linking.turns.named_fragments import ends_fragment, here_it_is
 from diary.reading.mentions import Mentions, Ref
 
 _OPENING = frozenset(
@@ -28,6 +28,7 @@ def plainly_brought(mentions: Mentions, ref: Ref) -> bool:
         or _here_at_last(mentions, ref)
         or here_it_is(mentions, ref)
         or _remembered(mentions, ref)
+        or ends_fragment(mentions, ref)
     )
 
 

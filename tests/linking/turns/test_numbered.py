@@ -36,6 +36,8 @@ from tests.reading.said import on_record, read
         ("On reflection 24-07 had better go.", "24-07"),
         ("I was wrong about 24-07.", "24-07"),
         ("Remember 24-07?", "24-07"),
+        ("Oh, and at the very end, 24-09, which only came out today.", "24-09"),
+        ("24-07, which I had down as 23-40 until Wednesday.", "24-07"),
     ],
 )
 def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
@@ -55,6 +57,9 @@ def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
         "So that's six called and eleven expelled.",
         "My sister has 23-11 and she wants this too.",
         "You'd want 23-11 for the colour.",
+        "23-11 will always beat it on the bench.",
+        "I've seen worse, but then I've seen 23-11.",
+        "23-11 and 22-14 for Saturday.",
         "23-11 that was her sister got froze in January.",
     ],
 )

@@ -269,6 +269,7 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "Not one of mine, this: Tilly Marsh.",
         "You all know Tilly Marsh, and here it is.",
         "Speaking of Tilly Marsh, there she is, up on the hook.",
+        "Mother's at the end of the row. Tilly Marsh, as I live and breathe.",
     ],
 )
 def test_a_name_shown(shown: str) -> None:
