@@ -86,7 +86,8 @@ def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant
         if plant.kind is PlantKind.UNNAMED and cue.start - said <= _SHOWING:
             continue  # "nor has its neighbour, which is white": it is the plant shown
         which = talk.texts[cue.end : cue.end + 2]
-        if which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS:
+        told = which[:1] in (("which",), ("who",)) and which[1:] and which[1] in _VERBS
+        if told or which in (("that", "was"), ("that", "had")):
             yield cue.end
         shown = mentions.ref_ending(cue.start)
         begun = talk.sentence(cue.start)[0] == cue.start or talk.tokens[cue.start - 1].mark
@@ -108,6 +109,9 @@ def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant
     for cue in mentions.cue("others_told", start, end):
         heads = all(t in _LEADS for t in talk.texts[talk.clause(cue.start)[0] : cue.start])
         of_part = _names_a_part(mentions, cue.start, cue.end + 1)
+        ails = mentions.vocabulary.terms.find(talk.texts, cue.start, cue.end)
+        if any(f.label.startswith("health") for f in ails):
+            continue  # "there's a touch of rust underneath"
         if cue.end > said + 1 and not of_part and (heads or not talk.punctuated):
             yield cue.start
 

@@ -6,6 +6,7 @@ small, it's a centimetre across"; not "well above the leaves, five centimetres a
 
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
 
 NOTHING = "nothing"
@@ -164,7 +165,10 @@ def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
     found = [
         f
         for f in found
-        if not mentions.masked[f.start] and (f.label != NOTHING or _leads_to(mentions, f, at))
+        if not mentions.masked[f.start]
+        and (f.label != NOTHING or _leads_to(mentions, f, at))
+        and not _likened(mentions, f)
+        and not _only_counted(mentions, f, at)
     ]
     many = of_many(mentions, found, at)
     if many:
@@ -188,6 +192,22 @@ def _reached(mentions: Mentions, noun: Found, low: int) -> bool:
     while i > low and noun.start - i < 3 and texts[i - 1] in _DETERMINERS:
         i -= 1
     return i > low and i < noun.start and texts[i - 1] in ("to", "below", "under", "beneath")
+
+
+def _likened(mentions: Mentions, noun: Found) -> bool:
+    """ "double like a little rosette": no plant is named."""
+    before = mentions.talk.texts[max(0, noun.start - 3) : noun.start]
+    return "like" in before and "a" in before
+
+
+def _only_counted(mentions: Mentions, noun: Found, at: int) -> bool:
+    """ "there are seven heads open, and it's thirty centimetres tall": "it" is the plant."""
+    texts = mentions.talk.texts
+    if noun.label != "head" or texts[noun.end - 1] not in ("heads", "trusses", "umbels"):
+        return False
+    low = max(0, noun.start - 2)
+    counted = any(quantity(texts, i) and not mentions.masked[i] for i in range(low, noun.start))
+    return counted and bool({"it", "she", "he"} & set(texts[noun.end : at]))
 
 
 def titled(mentions: Mentions, low: int, at: int) -> str:
@@ -228,6 +248,8 @@ def _leads_to(mentions: Mentions, noun: Found, at: int) -> bool:
     if talk.clause(noun.start) != talk.clause(at):
         return False
     between = set(talk.texts[noun.end : at])
+    if talk.texts[noun.start] in _MARKINGS and not talk.punctuated and not between & COPULAS:
+        return False  # "white and a black blotch | about an inch and three quarters"
     return talk.punctuated or (bool(between) and between <= _TO_LENGTH)
 
 

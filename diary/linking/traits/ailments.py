@@ -81,6 +81,9 @@ def _owned_elsewhere(mentions: Mentions, s: Statement) -> bool:
 def _found_elsewhere(mentions: Mentions, s: Statement) -> bool:
     """ "the whitefly are all on the tomatoes"."""
     texts = mentions.talk.texts
+    has = texts[max(0, s.start - 3) : s.start]
+    if {"it", "she", "he"} & set(has) and has[-1:] in (("got",), ("has",)):
+        return False  # "it's got rust, which it'll have had off the one next door"
     stop = min(len(texts), s.end + 7)
     if s.value == "rot" and {"cuttings", "seedlings"} & set(texts[max(0, s.start - 4) : s.start]):
         return True  # "cuttings of these always rot on me", "two of the cuttings rotted"

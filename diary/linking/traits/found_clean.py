@@ -31,6 +31,7 @@ _ITS = frozenset(
 _ON = frozenset("on with in about under of to at anywhere underneath".split())
 _SAVE = frozenset({"bar", "except", "barring", "save", "apart", "besides", "only", "but"})
 _BACK, _AHEAD = 7, 4
+_DOING = (("do",), ("doing",), ("done",))
 
 
 def found_clean(mentions: Mentions) -> Iterator[Statement]:
@@ -41,6 +42,8 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
     for at, text in enumerate(talk.texts):
         if text not in flaws and text not in small and text not in _BAD:
             continue
+        if talk.texts[at - 1 : at] in _DOING:
+            continue  # "I shan't do anything about it"
         start = _denied_from(mentions, at)
         if start is None or _saved(mentions, at) or _of_a_thing(mentions, at):
             continue

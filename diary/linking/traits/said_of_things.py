@@ -23,7 +23,7 @@ _BEFORE_A_NOUN = frozenset(
     "whose the my our your his a an this that these those both her every".split()
 )
 _FIXED = frozenset({"an", "a", "little", "big", "new", "old", "whole", "other", "good", "nice"})
-_I_MUST = (("'ll",), ("must",), ("should",), ("have",), ("'d",), ("need",), ("'m",), ("want",))
+_I_MUST = (("'ll",), ("must",), ("should",), ("have",), ("'d",), ("need",))
 _I_HAVE = tuple((i, have) for i in ("i", "we") for have in ("'ve", "have", "'d", "'m", "am"))
 _POSTURES = frozenset("stand stood standing sit sat kneel bend lie am 'm feel felt".split())
 _WE = frozenset({"we", "i", "you"})

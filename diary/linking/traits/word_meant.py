@@ -214,10 +214,14 @@ def _of_a_leaf(mentions: Mentions, s: Statement) -> bool:
     leaf = mentions.vocabulary.classes["foliage"]
     if set(mentions.talk.texts[s.end : s.end + 1]) & (leaf | _GROWTH):
         return True
+    low = mentions.talk.sentence(s.start)[0]
+    if mentions.talk.punctuated and not _PRONOUNS & set(mentions.talk.texts[low : s.start]):
+        start = low  # "the leaves are small, glossy and crinkled"
     nouns = mentions.parts_in(start, s.start)
     own = set(mentions.talk.texts[s.start : s.end])
     return bool(nouns) and nouns[-1].label == "leaf" and not own & _FLOWER_WORDS
 
 
+_PRONOUNS = frozenset({"it", "she", "he", "this", "they", "flower", "flowers", "bloom", "petals"})
 _GROWTH = frozenset({"growth", "tips", "shoots", "tip", "growths", "foliage"})
 _FLOWER_WORDS = frozenset({"flower", "flowers", "bloom", "blooms", "petal", "petals"})

@@ -138,6 +138,11 @@ from tests.reading.said import values
         ("The scent's the thing, it's like cloves.", "scent", ["scented"]),
         ("I get nothing from it at all by way of scent.", "scent", ["none"]),
         ("No whitefly, no rust, nothing.", "health", ["clean"]),
+        ("It's got rust, which it'll have had off the one next door.", "health", ["rust"]),
+        ("The plant's got two foot of bare leg on it.", "habit", ["leggy"]),
+        ("It has deigned to open at last.", "flowering", ["first_flower"]),
+        ("It's leggy and it's late, I'm not fussed.", "flowering", ["late"]),
+        ("There's a touch of rust underneath, so I'll keep an eye on it.", "health", ["rust"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -244,6 +249,10 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("The ink on the label has rotted away.", "health"),
         ("Upright it is not.", "habit"),
         ("It is not the earliest, nor the latest.", "flowering"),
+        ("I shan't do anything about it till Sunday.", "health"),
+        ("She hates a variegated leaf.", "foliage"),
+        ("The leaves are small, glossy and crinkled.", "bloom_form"),
+        ("The leaf smells of nothing to me.", "foliage"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
