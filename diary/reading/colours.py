@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from diary.reading.misheard.colours import misheard_at
+from diary.reading.phrases import Found
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -51,6 +52,18 @@ def _shade_at(talk: Talk, at: int, vocabulary: Vocabulary) -> bool:
     return vocabulary.colours.at(talk.texts, at + 1) is not None
 
 
+def _begins_another(talk: Talk, first: str, at: int, second: Found, vocabulary: Vocabulary) -> bool:
+    """ "it's salmon | green throat"; not "salmon pink", "a pinky white", "orange red"."""
+    if talk.punctuated or talk.texts[at - 1].endswith("y") or first == second.label:
+        return False
+    if (first, second.label) in vocabulary.blends:
+        return False
+    basic = vocabulary.basic_colours
+    if first not in basic and second.label not in basic:
+        return vocabulary.parts.at(talk.texts, second.end) is not None  # "salmon | coral edge"
+    return True
+
+
 def _colour_at(
     talk: Talk, at: int, vocabulary: Vocabulary, masked: Sequence[bool]
 ) -> ColourHeard | None:
@@ -68,6 +81,12 @@ def _colour_at(
         colour = vocabulary.colours.at(texts, i) or misheard_at(talk, vocabulary, i, at)
         tint = vocabulary.ish.at(texts, i)
         modifier = vocabulary.modifiers.at(texts, i)
+        if (
+            colour is not None
+            and colours
+            and _begins_another(talk, colours[-1], i, colour, vocabulary)
+        ):
+            break
         if colour is not None:
             head = i if head < 0 else head
             colours.append(colour.label)

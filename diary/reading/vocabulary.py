@@ -54,6 +54,7 @@ class Vocabulary:
     """All terms, once loaded. Phrase books carry labels; tables say what a label means."""
 
     basic_colours: frozenset[str]
+    blends: frozenset[tuple[str, str]]  # two colours that run together into one
     colours: PhraseBook  # label: colour name
     ish: PhraseBook  # label: colour name
     misheard_colours: PhraseBook  # label: colour name; words that sound like it
@@ -166,6 +167,12 @@ def _load(folder: Path | None) -> Vocabulary:
             data["trade_words"].get("unless", {}),
         ),
         basic_colours=frozenset(colours["basic"]),
+        blends=frozenset(
+            pair
+            for first, seconds in colours["blends"].items()
+            for second in seconds
+            for pair in ((first, second), (second, first))
+        ),
         colours=_book(colours["words"]),
         ish=_book(colours["ish"]),
         misheard_colours=_book(colours["misheard"]),

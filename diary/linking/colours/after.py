@@ -15,6 +15,8 @@ def place_at(mentions: Mentions, at: int) -> Found | None:
     talk = mentions.talk
     texts = talk.texts
     place = mentions.vocabulary.places.at(texts, at)
+    if place is None and _outside(mentions, at):
+        return Found(at, at + 1, "reverse")
     if place is None and texts[at : at + 1] in (("all",), ("right",), ("just",), ("down",)):
         place = mentions.vocabulary.places.at(texts, at + 1)
     if place is not None and place.label in ("edge", "reverse") and _of_a_leaf(mentions, at):
@@ -23,6 +25,14 @@ def place_at(mentions: Mentions, at: int) -> Found | None:
         return place
     closed = texts[place.end] in ("and", "with", "but", "though", "as")
     return place if closed or talk.clause(place.start)[1] == place.end else None
+
+
+def _outside(mentions: Mentions, at: int) -> bool:
+    """ "white inside and red | outside"; not "outside it's cerise", in the daylight."""
+    talk = mentions.talk
+    start, stop = talk.sentence(max(at - 1, 0))
+    both = {"inside", "within", "in"} & set(talk.texts[start:stop])
+    return talk.texts[at : at + 1] == ("outside",) and bool(both) and talk.tokens[at].mark != ""
 
 
 def _of_a_leaf(mentions: Mentions, at: int) -> bool:

@@ -64,6 +64,9 @@ def said_of_flower(mentions: Mentions, colour: ColourHeard) -> bool:
 def _ring(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "a white halo where the two meet": of a marking that has no name here."""
     talk, i = mentions.talk, colour.end
+    of = colour.start - 1
+    if of > 0 and talk.texts[of] == "of" and talk.texts[of - 1 : of] in _RINGS:
+        return True  # "a ring of maroon round the nectaries"
     return talk.texts[i : i + 1] in _RINGS and not talk.tokens[i - 1].mark
 
 

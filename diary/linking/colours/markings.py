@@ -53,7 +53,7 @@ _MARKING_LEADS = frozenset(
     "small little wire picotee neat distinct with has got have of more deep deeper bit "
     "deep real lots no two bold no its "
     "slight plain tiny and proper true definite same 's narrow wide upper top prominent "
-    "'ve and you marked darkish blurry smudgy".split()
+    "few many several odd scattered 've and you marked darkish blurry smudgy".split()
 )
 
 
@@ -88,6 +88,10 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
             "margin",
             "margins",
             "bordered",
+            "hemmed",
+            "trimmed",
+            "laced",
+            "piped",
         ) or before in (
             "picotee",
             "wire",

@@ -14,7 +14,7 @@ from diary.linking.colours.things import of_a_thing
 from diary.linking.colours.wanted import wanted
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
-from diary.reading.tokens import QUERY, STOP
+from diary.reading.tokens import COMMA, QUERY, STOP
 
 
 def is_not_meant(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -33,7 +33,15 @@ def _smelt(mentions: Mentions, colour: ColourHeard) -> bool:
     if talk.texts[colour.end : colour.end + 1] in (("colour",), ("color",), ("coloured",)):
         return False
     nose = mentions.vocabulary.colour_habits["nose"].find(talk.texts, start, stop)
+    nose = [n for n in nose if n.start < colour.start or _smelt_then(mentions, colour, n.start)]
     return any(not _seen_again(mentions, n.end, colour.start) for n in nose)
+
+
+def _smelt_then(mentions: Mentions, colour: ColourHeard, nose: int) -> bool:
+    """ "it's pure lemon when you rub the leaf"; not "deep rose, and if you rub the leaf"."""
+    told = {p.label for p in mentions.parts_in(colour.end, nose)} - {"leaf"}
+    apart = mentions.talk.between(colour.end - 1, nose, (COMMA, STOP))
+    return not told and not apart
 
 
 def _seen_again(mentions: Mentions, start: int, end: int) -> bool:

@@ -54,6 +54,8 @@ def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
             start=colour.start,
             end=colour.end + 1,
         )
+    if mentions.colours_in(colour.end, colour.end + 1) and not talk.tokens[colour.end - 1].mark:
+        return None  # in captions: "it's salmon | green throat"
     for part in mentions.parts_in(colour.end, colour.end + 5):
         gap = range(colour.end, part.start)
         if len(gap) > 3 or talk.between(colour.end - 1, part.start, (".", ",", "?")):

@@ -87,11 +87,13 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
 
 def _on_a_thing(mentions: Mentions, part: Found) -> bool:
     texts, at = mentions.talk.texts, part.end + 2
-    thing = texts[at : at + 1] != () and texts[at] in mentions.vocabulary.things
+    thing = texts[at : at + 1] != () and texts[at] in mentions.vocabulary.things - _WHERE_IT_STANDS
     marked = mentions.talk.tokens[part.end - 1].mark
     return thing and not marked and not mentions.parts_in(at, at + 1)
 
 
+# "the reddest eye on the bench" is a plant's
+_WHERE_IT_STANDS = frozenset("bench staging house shed table road path field".split())
 _LYING = tuple((w,) for w in "on of round under".split())
 _OWNED = tuple((w,) for w in "the my your his her our that this a".split())
 

@@ -26,16 +26,23 @@ def called_by_another(mentions: Mentions, colour: ColourHeard) -> bool:
     i = colour.start
     while i > start and talk.texts[i - 1] in ("it", "a", "an", "that", "this", "her", "him"):
         i -= 1
-    if i <= start or talk.texts[i - 1] not in ("call", "calls", "calling"):
+    i -= i > start and talk.texts[i - 1] in ("as", "down")
+    while i > start and talk.texts[i - 1] in ("it", "that", "this", "her", "him", "down"):
+        i -= 1
+    held = talk.texts[i : i + 1] in (("it",), ("that",), ("this",), ("her",), ("him",))
+    if i <= start or talk.texts[i - 1] not in (_CALLS | _HOLDS if held else _CALLS):
         return False
     words = talk.texts[start : i - 1]
     person = mentions.vocabulary.classes["person"] | _OTHERS
     teller = talk.tokens[i - 2]
-    named = talk.punctuated and teller.capital and i - 2 > talk.sentence(i)[0]
+    named = talk.punctuated and teller.capital and teller.text not in _NO_TELLER
     whose = next((w for w in reversed(words) if w in person | _MY_WORD), "")
     return (named and teller.text.isalpha() and teller.text not in _MY_WORD) or whose in person
 
 
+_NO_TELLER = frozenset("which what who light sunlight sun cold heat age shade water feed".split())
+_CALLS = frozenset({"call", "calls", "calling"})
+_HOLDS = frozenset("makes has puts swears".split())  # "Clem makes it blue"
 _OTHERS = frozenset(
     "colleague colleagues books book trade catalogue catalogues people they he she some others "
     "customers judges everybody everyone somebody nurserymen".split()

@@ -203,10 +203,8 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     start, _ = talk.sentence(colour.start)
     if not talk.punctuated:
         clause = talk.clause(colour.start)[0]
-        if (
-            talk.texts[clause : clause + 2] in (("i", "'d"), ("what", "would"), ("i", "would"))
-            and clause > 0
-        ):
+        naming = {"call", "calling", "say", "would", "'d"} & set(talk.texts[clause : colour.start])
+        if talk.texts[clause : clause + 2] in _CALLING and naming and clause > 0:
             start = talk.sentence(clause - 1)[0]
             start = talk.sentence(start - 1)[0] if start and start > clause - 8 else start
     first = next(iter(mentions.parts_in(start, colour.start)), None)
@@ -235,6 +233,10 @@ def _topic(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     )
 
 
+_CALLING = (
+    *(("i", "'d"), ("what", "would"), ("i", "would"), ("i", "'m"), ("i", "'ll"), ("i", "call")),
+    *(("we", "'d"), ("we", "'ll"), ("we", "call"), ("you", "'d"), ("let", "'s")),
+)
 _PLURALS = frozenset(
     {
         "bud",

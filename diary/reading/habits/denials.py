@@ -96,6 +96,8 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
     if talk.texts[cue.start] != "no" or cue.start == 0:
         return False
     after = list(range(cue.end, min(cue.end + 3, len(talk.texts))))
+    if _none_in_it(talk, vocabulary, cue):
+        return False
     number_before = any(quantity(talk.texts, i) for i in range(max(0, cue.start - 2), cue.start))
     if number_before and after and quantity(talk.texts, after[0]) and talk.texts[after[0]] != "a":
         return True
@@ -114,6 +116,19 @@ def _corrects(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
         return False  # "no white, no cream"
     colour_before = vocabulary.colours.at(talk.texts, cue.start - 1) is not None
     return colour_before and any(vocabulary.colours.at(talk.texts, i) for i in after)
+
+
+def _none_in_it(talk: Talk, vocabulary: Vocabulary, cue: Found) -> bool:
+    """ "pure white no cream in it at all": what is not in it sets nothing right."""
+    colour = vocabulary.colours.at(talk.texts, cue.end)
+    if colour is None:
+        return False
+    rest = talk.texts[colour.end : colour.end + 2]
+    return rest in _IN_IT or rest[:1] in (("anywhere",), ("whatsoever",), ("whatever",))
+
+
+_IN_IT = tuple((a, b) for a in ("in", "about", "to", "on") for b in ("it", "her", "him", "that"))
+_IN_IT = (*_IN_IT, ("at", "all"), ("to", "speak"))
 
 
 def gone(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:

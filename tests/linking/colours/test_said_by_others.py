@@ -94,3 +94,44 @@ def test_markings_that_are_only_seen_or_told() -> None:
 )
 def test_markings_shown_places_of_things_and_others_had(said: str, expected: set[str]) -> None:
     assert caption_colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("it's salmon green throat and flat", {"bloom salmon", "throat green"}),
+        ("lavender yellow throat", {"bloom lavender", "throat yellow"}),
+        ("salmon pink white throat", {"bloom salmon", "throat white"}),
+        ("a pinky white flower", {"bloom pink white"}),
+        ("orange red with a yellow eye", {"bloom orange red", "eye yellow"}),
+        ("white no cream in it at all", {"bloom white"}),
+        ("pink no lavender", {"bloom lavender"}),
+        ("the top petals are like jam i'd call it plum", {"upper petals plum"}),
+        (
+            "so you can see what a flower ought to be soft apricot with a dark eye",
+            {"bloom soft apricot"},
+        ),
+    ],
+)
+def test_colours_side_by_side_in_captions(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("Pure white. No cream in it, none.", {"bloom pure white"}),
+        ("Deep rose, and if you rub the leaf it smells like a chapel.", {"bloom deep rose"}),
+        ("Rub the leaf and it's pure lemon.", set()),
+        ("Pure white throughout.", {"bloom pure white"}),
+        ("I make it lavender. Clem makes it blue.", {"bloom lavender"}),
+        ("She has the reddest eye on the bench.", {"eye red"}),
+        ("I've propped it on a brick, a nice red brick.", set()),
+        ("Every petal's hemmed in burgundy.", {"edge burgundy"}),
+        ("A ring of maroon round the nectaries.", set()),
+        ("The one it came from was clear yellow with a red heart.", set()),
+        ("White inside and red outside.", {"throat white", "reverse red"}),
+    ],
+)
+def test_more_of_others_and_of_the_flower(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
