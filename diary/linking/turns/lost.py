@@ -36,9 +36,15 @@ PEOPLE = frozenset({"i", "we", "you", "they", "he", "she"})
 _PLACES_GONE = frozenset({"to", "in", "on", "for", "the", "west", "down", "phut", "off", "out"})
 
 
+_ONCE = (("did", "have"), ("to", "have"), ("once", "had"), ("there", "was"))
+
+
 def tells_of_the_lost(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 that stood next to it went to my cousin"; not "23-18 that I raised from seed"."""
     talk = mentions.talk
+    had = talk.texts[max(0, ref.start - 2) : ref.start]
+    if had in _ONCE and (had[0] != "to" or talk.texts[ref.start - 3] == "used"):
+        return not talk.between(ref.start - 2, ref.start, (".", "?", ","))  # "I did have 23-18"
     stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
     end = list_end(mentions, ref)
     rest = talk.texts[end : min(end + 6, stop)]

@@ -15,7 +15,8 @@ _OF_WHOM = frozenset("of it this that these him her them the lot all pair too as
 _SELF = frozenset("itself herself himself".split())
 _BETWEEN = frozenset(
     "the its his her their our my old great good dear plant seed pollen pod and very one here "
-    "there over yonder behind beside now then up down in person again big wee own".split()
+    "there over yonder behind beside now then up down in person again big wee own look "
+    "see right".split()
 )
 _HERE = frozenset({"here", "there", "this"})
 _THAT = frozenset({"that", "it", "she", "he"})

@@ -13,11 +13,12 @@ from diary.linking.turns.in_passing import (
     paired,
     says_where,
 )
+from diary.linking.turns.in_row import next_in_row
 from diary.linking.turns.lead_ins import LeadIn, LeadIns
 from diary.linking.turns.listed import in_list
 from diary.linking.turns.lost import not_here, tells_of_the_lost
 from diary.linking.turns.openings import opening
-from diary.linking.turns.plainly_brought import plainly_brought
+from diary.linking.turns.plainly_brought import announced, plainly_brought
 from diary.linking.turns.set_against import set_against
 from diary.linking.turns.skipped import skipped
 from diary.linking.turns.walk import Turn, Walk
@@ -36,10 +37,13 @@ def numbered_turn(
     told_after = shown_after(mentions, ref) and ref.cut is None
     plain = plainly_brought(mentions, ref)
     lead = leads.before(ref.start)
+    announced_here = ref.cut is None and announced(mentions, ref, leads)
+    plain = plain or announced_here
     moved_from = lead.start if lead.moved or lead.came_back else None
-    if (ref.start in taken or set_aside(mentions, ref, moved_from)) and not (
+    told_as_parent = ref.start in taken and not announced_here
+    if (told_as_parent or set_aside(mentions, ref, moved_from)) and not (
         (told_after and _which_is(mentions, ref))
-        or (plain and ref.start not in taken)
+        or (plain and not told_as_parent)
         or _is_child(mentions, ref)
         or _spoken_of_again(mentions, ref, walk)
     ):
@@ -87,7 +91,8 @@ def numbered_turn(
             return None
         number, on_record = whole
         score = 0.9 if on_record else 0.7
-        if not cut_turns(mentions, ref, lead, leads, on_record):
+        in_row = on_record and next_in_row(mentions, ref, number, walk)
+        if not in_row and not cut_turns(mentions, ref, lead, leads, on_record):
             return None
     elif (
         not (
@@ -105,7 +110,7 @@ def numbered_turn(
     ):
         return None
     again = mentions.talk.texts[ref.end : ref.end + 1] == ("again",)
-    firm = lead.shown or lead.came_back or lead.numbered or lead.moved or again
+    firm = announced_here or lead.shown or lead.came_back or lead.numbered or lead.moved or again
     if _is_parent_here(number, parents, walk, ref.start) and not firm and not _alone(mentions, ref):
         return None
     if ref.cut is not None:

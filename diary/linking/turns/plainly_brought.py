@@ -5,6 +5,7 @@
 with 23-15", "it shaded out 23-18 beside it".
 """
 
+from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.named_fragments import ends_fragment, here_it_is
 from diary.reading.mentions import Mentions, Ref
 
@@ -90,6 +91,21 @@ def _here_at_last(mentions: Mentions, ref: Ref) -> bool:
     shown = words[:2] in (("here", "'s"), ("here", "is"), ("this", "is"), ("there", "'s"))
     closes = ref.end == stop or bool(talk.tokens[ref.end - 1].mark)
     return shown and closes and talk.tokens[ref.start - 1].mark == ","
+
+
+_ANNOUNCED = 12
+
+
+def announced(mentions: Mentions, ref: Ref, leads: LeadIns) -> bool:
+    """ "last one and then I'm done 23-06": said to come, and then told, nothing in between."""
+    talk = mentions.talk
+    low = max(leads.told_before(ref.start), ref.start - _ANNOUNCED, 0)
+    found = [f for f in mentions.cue("announced", low, ref.start) if f.end < ref.start]
+    if not found or mentions.refs_in(found[-1].start, ref.start):
+        return False
+    if talk.texts[ref.start - 1] in _OBJECT_LEADS | {"not", "and"}:
+        return False
+    return talk.punctuated is False or bool(talk.tokens[ref.start - 1].mark)
 
 
 def _remembered(mentions: Mentions, ref: Ref) -> bool:
