@@ -46,6 +46,7 @@ _SHOW_VERBS = frozenset(
     }
 )
 _GUESSES = frozenset({"could", "might", "may", "perhaps", "either", "maybe", "possibly", "think"})
+_AFRESH = frozenset({"now", "then", "next", "here"})
 _MOST_WORDS = 16
 _SHORT_OPENING = 9  # words before a lead-in that still count as the head of a sentence
 
@@ -189,6 +190,8 @@ class LeadIns:
         near = texts[max(start, at - 3) : at]
         if "but" in near:
             near = near[near.index("but") :]  # "you'd never think it, but 23-34 is"
+        if set(near) & _AFRESH:
+            return False  # "there again i might not now 23 13"
         return bool(_GUESSES & set(near)) and "number" not in texts[max(0, at - 1) : at]
 
     def move_near(self, at: int) -> Move | None:

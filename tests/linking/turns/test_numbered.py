@@ -44,6 +44,11 @@ def test_sentences_that_bring_a_number_in(said: str, number: str) -> None:
     assert plants(*FIRST, said, "It's red, about four centimetres across.") == ["23-04", number]
 
 
+def test_a_guess_made_before_the_speaker_goes_on_guesses_nothing() -> None:
+    said = "i might name it and there again i might not now 24 07 i've been waiting on this one"
+    assert plants(*FIRST, said, "it's red") == ["23-04", "24-07"]
+
+
 @pytest.mark.parametrize(
     "passing",
     [
