@@ -14,6 +14,7 @@ from functools import cache, lru_cache
 from spacy.lang.en import English
 from spacy.tokenizer import Tokenizer
 
+from diary.reading.bare_apostrophes import bare_contractions
 from diary.reading.clause_starts import starts_clause
 from diary.speech.transcript import Transcript
 
@@ -181,8 +182,9 @@ def tokenise(transcript: Transcript) -> Talk:
     """The talk of a transcript. An empty transcript gives an empty talk."""
     tokens: list[Token] = []
     line_ends = set(transcript.segment_starts) if transcript.clock.value == "lines" else set()
+    bare = bare_contractions([word.text for word in transcript.words])
     for index, word in enumerate(transcript.words):
-        parts = pieces(word.text)
+        parts = bare.get(index) or pieces(word.text)
         mark = _mark(word.text)
         if index in line_ends and tokens and tokens[-1].mark != QUERY:
             tokens[-1] = _marked(tokens[-1], STOP)

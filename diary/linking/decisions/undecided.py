@@ -49,7 +49,7 @@ def nearly(mentions: Mentions, found: Found) -> bool:
     talk = mentions.talk
     low = talk.sentence(found.start)[0] if talk.punctuated else 0
     return any(
-        cue.end <= found.start + 1
+        cue.start < found.start
         and found.start - cue.end <= _CUE_REACH
         and not _TURNS & set(talk.texts[cue.end : found.start])
         and not talk.between(cue.start, found.start, (COMMA,))
@@ -207,10 +207,18 @@ def long_done(mentions: Mentions, found: Found) -> bool:
     talk = mentions.talk
     if found.label not in _TOLD_OF_THE_PAST or "enough" in talk.texts[found.start : found.end]:
         return False  # "it's been in that pot long enough"
+    if talk.texts[found.start] == "was" and _DAYS & set(talk.texts[found.end - 1 : found.end + 1]):
+        return False  # "that one was binned on Tuesday"
     low = max(talk.clause(found.start)[0], found.start - 3)
-    return bool(_PAST & set(talk.texts[low : found.start + 1])) or (
+    past = _PAST if found.label == "show" else _PAST - {"won"}  # "it's won its place"
+    return bool(past & set(talk.texts[low : found.start + 1])) or (
         "had" in talk.texts[low : found.start] and found.label == "show"
     )
+
+
+_DAYS = frozenset(
+    "monday tuesday wednesday thursday friday saturday sunday yesterday today morning this".split()
+)
 
 
 def somebody_elses(mentions: Mentions, found: Found) -> bool:
