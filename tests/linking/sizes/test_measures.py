@@ -234,7 +234,7 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("The judges ask for four inches. It's three.", "bloom_diameter", 76.2),
         ("Plant forty high, centimetres that is.", "plant_height", 400),
         ("There are seven heads open, and it's thirty centimetres tall.", "plant_height", 300),
-        ("The whole plant's no more than eighteen centimetres over the leaves.", "plant_spread", 180),
+        ("The plant's no more than eighteen centimetres over the leaves.", "plant_spread", 180),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:
