@@ -43,7 +43,9 @@ _NO_LOOKS = frozenset(
     "wants needs takes took keeps gave says said any some every all both there here what which who "
     "how why where already".split()
 )
-_POINTS_ON = frozenset("with without by in on at under behind beside near from of that who".split())
+_POINTS_ON = frozenset(
+    "with wi without by in on at under behind beside near from of that who".split()
+)
 _SOON = 3  # "this is 23-11, that spotty one": still the same breath
 _REMEMBERED = 12  # of the plants without a number, the latest: a walk, not a season
 _TURNS_BACK = 120
@@ -76,8 +78,12 @@ def pointings(mentions: Mentions) -> tuple[Pointing, ...]:
 def _pointing(mentions: Mentions, at: int) -> Pointing | None:
     talk = mentions.talk
     stop = talk.sentence(at)[1]
+    returning = any(
+        f.end in (at, at + 1) and _RETURNS & set(talk.texts[f.start : f.end])
+        for f in mentions.cue("return", at - 7, at + 1)
+    )
     if talk.texts[at] in _PERSONS:
-        end, returning = at + 1, False
+        end = at + 1
         if talk.texts[end : end + 1] == () or talk.texts[end] not in _POINTS_ON:
             return None
         if not talk.punctuated and talk.clause(at)[0] < at and talk.texts[at - 1] not in _LEADING:
@@ -86,10 +92,6 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         reach = range(at + 1, min(at + 2 + _MOST, stop))
         end = next((i for i in reach if talk.texts[i] in _HEADS or talk.texts[i] == "again"), -1)
         end += 1
-        returning = any(
-            f.end in (at, at + 1) and _RETURNS & set(talk.texts[f.start : f.end])
-            for f in mentions.cue("return", at - 7, at + 1)
-        )
         if end == 0 and returning:
             end = at + 2  # "one more word on the apricot"
         if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):

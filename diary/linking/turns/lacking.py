@@ -32,6 +32,8 @@ _PAPER = frozenset(
     "pollen origin side half daddy history donor label labels tag tags stick sticks ticket ink "
     "writing lettering pencil pen marker capsule paper card notebook page".split()
 )
+_VESSELS = frozenset("jar bottle bag box envelope sack".split())  # "one here in a jam jar"
+_IN = frozenset({"in", "inside"})
 _LABELS = frozenset("label labels tag tags stick sticks ticket marker".split())
 _PARENTS = frozenset(
     "parent parents mother father mum mam mom dad daddy sire pollen pod cross parentage".split()
@@ -63,7 +65,11 @@ def of_paper(mentions: Mentions, at: int) -> bool:
         return True
     low = max(talk.clause(at)[0] if talk.punctuated else at - 6, talk.sentence(at)[0], at - _NEAR)
     before = talk.texts[max(0, low) : at]
-    heads = [n for n, t in enumerate(before) if t in _PAPER]
+    heads = [
+        n
+        for n, t in enumerate(before)
+        if t in _PAPER and not (t in _VESSELS and _IN & set(before[max(0, n - 3) : n]))
+    ]
     if not heads:
         return False
     after = set(before[heads[-1] + 1 :])

@@ -22,7 +22,9 @@ def moved_on(
         return None  # "another one for the show"
     if leads.compared(at) or told_soon(mentions, at, leads, taken, FAR_NUMBER):
         return None
+    asked = bool({"what", "who"} & set(mentions.talk.texts[at : move.end]))
     headed = leads.before(at).at_head or mentions.talk.clause(at)[0] == at
+    headed = headed or (asked and not mentions.talk.punctuated)
     if not headed and not _subject(mentions, at, move.end):
         return None
     if mentions.scopes.habits(at) & (UNSAID - {Habit.QUESTION}):
@@ -31,7 +33,12 @@ def moved_on(
         return None
     if walk.turns and at - walk.turns[-1].said < _TOO_SOON:
         return None
-    if _spoken_of_in_passing(mentions, move.end, leads) or _of_a_flower(mentions, at, move.end):
+    if asked:
+        if _asked_of_a_part(mentions, move.end):
+            return None
+    elif _spoken_of_in_passing(mentions, move.end, leads):
+        return None
+    if _of_a_flower(mentions, at, move.end):
         return None
     return Turn(
         at=leads.before(at).start,
@@ -100,6 +107,19 @@ def _spoken_of_in_passing(mentions: Mentions, end: int, leads: LeadIns) -> bool:
     if len(words) < _FRAGMENT or _ALSO & set(words):
         return False
     return leads.told_before(stop) <= end
+
+
+_ON = frozenset("on in at under along round inside all here".split())
+
+
+def _asked_of_a_part(mentions: Mentions, end: int) -> bool:
+    """ "What's this on the leaf?", "what's this, six buds?"; not "what's this? White."."""
+    talk = mentions.talk
+    if talk.texts[end : end + 1] == () or talk.tokens[end - 1].mark in (".", "?"):
+        return False
+    if talk.texts[end] in _ON or talk.texts[end].endswith("ing"):
+        return True
+    return talk.tokens[end - 1].mark == "," and any(mentions.parts_in(end, end + 4))
 
 
 _FLOWERS = frozenset(

@@ -19,14 +19,18 @@ _PLACES = frozenset(
 _SHOWS = (
     ("there", "'s"), ("there", "is"), ("that", "'s"), ("we", "have"), ("we", "'ve"), ("i", "have"),
     ("i", "'ve"), ("you", "'ll"), ("stands", "a"), ("sits", "a"), ("is", "a"), ("is", "another"),
-    ("lives", "a"), ("is", "one"), ("is", "this"), ("comes", "a"),
+    ("lives", "a"), ("is", "one"), ("is", "this"), ("comes", "a"), ("is", "some"),
+    ("is", "something"), ("'s", "something"), ("sits", "something"), ("stands", "something"),
 )  # fmt: skip
 _A = frozenset({"a", "an", "another", "one", "this", "some"})
 _PLANTS = frozenset(
     "seedling sport plant youngster oddment stranger self-sown fellow fella chap creature "
     "mongrel sister brother sibling newcomer beauty latecomer runt giant monster offshoot "
-    "offset orphan seedlings sprig scrap fancy thing".split()
+    "offset orphan seedlings sprig scrap fancy thing fuchsia pelargonium geranium dahlia angel "
+    "zonal regal stellar foundling oddity curiosity".split()
 )
+_HOLES = frozenset("tucked squeezed squashed wedged hidden hiding lurking".split())
+_NOUNS = frozenset({"one", "something", "single", "double"})
 _NEAR, _MOST_PLACE = 6, 9
 
 
@@ -74,9 +78,12 @@ def _place_before(mentions: Mentions, at: int) -> int | None:
     if i == at or at - i > _MOST_PLACE or talk.texts[i] not in _PLACES:
         return None
     words = talk.texts[i:at]
-    if {"is", "'s", "was", "has", "it", "i", "he", "she"} & set(words):
+    if {"is", "'s", "was", "has", "i", "he", "she"} & set(words):
         return None
-    if any(True for _ in mentions.parts_in(i, at)) or mentions.refs_in(i, at):
+    if any(w == "it" and talk.texts[i + n - 1] not in _BY for n, w in enumerate(words)):
+        return None
+    under = talk.texts[i] in _HOLES  # "tucked under the leaves of that"
+    if (any(True for _ in mentions.parts_in(i, at)) and not under) or mentions.refs_in(i, at):
         return None
     return start
 
@@ -85,21 +92,25 @@ def _plant_after(mentions: Mentions, at: int) -> bool:
     talk = mentions.talk
     stop = min(talk.sentence(at + 1)[1], at + 3 + _NEAR)
     words = talk.texts[at + 1 : stop]
-    if not _A & set(words[:3]) and "no" not in words[:3]:
+    if not _A & set(words[:3]) and not {"no", "something"} & set(words[:3]):
         return False
     noun = next(
-        (n for n, w in enumerate(words) if w in _PLANTS or (w == "one" and _told(words[n + 1 :]))),
+        (n for n, w in enumerate(words) if w in _PLANTS or (w in _NOUNS and _told(words[n + 1 :]))),
         None,
     )
     return noun is not None and not any(True for _ in mentions.parts_in(at + 1, at + 1 + noun))
 
 
-_TELLING = frozenset("that which with without i we nobody no not just whose".split())
+_TELLING = frozenset("that which with without i we nobody no not just whose of".split())
+_BY = frozenset("by behind beside under below above near to beyond round against of".split())
 
 
 def _told(after: tuple[str, ...]) -> bool:
-    """ "There's a white one I never potted up"; not "there's one bud", "there's one more"."""
-    return after[:1] != () and after[0] in _TELLING
+    """ "There's a white one I never potted up"; not "there's one bud", "one of its heads"."""
+    return after[:1] != () and after[0] in _TELLING and after[1:2] not in _OF_IT
+
+
+_OF_IT = (("its",), ("them",), ("these",), ("the",), ("those",), ("his",), ("her",))
 
 
 def stands_there(

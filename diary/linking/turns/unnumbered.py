@@ -101,7 +101,8 @@ def unlabelled(
         if at - recent.said < 26 and (move is None or move.start <= recent.said):
             return None
         moved = move is not None and move.plain and move.start <= at
-        if at - recent.said < _SAME_BREATH and not moved:
+        told = leads.told_before(at) > recent.said + 1
+        if at - recent.said < _SAME_BREATH and not (moved and told):
             return None
     if not fresh and walk.current is not None:
         return None
@@ -134,7 +135,8 @@ def _another_starts(mentions: Mentions, at: int, leads: LeadIns, recent: Turn) -
     start, stop = mentions.talk.sentence(at)
     told = leads.told_before(at) > recent.said + 1
     head = mentions.talk.texts[start : start + 3]
-    if told and "another" in mentions.talk.texts[max(recent.said, at - 3) : at + 1]:
+    near = at - recent.said < _SAME_BREATH  # "what have we here, another without a tag"
+    if told and not near and "another" in mentions.talk.texts[at - 3 : at + 1]:
         return True  # "and here's another without a label"
     if told and ("this", "one") in (head[:2], head[1:]) and start > recent.said:
         return mentions.talk.punctuated  # "This one has no label either, pink."

@@ -42,6 +42,7 @@ from tests.reading.said import values
         ("It's not unlike Hobnail.", "Hobnail"),
         ("It's not Hobnail, though to my eye it's the double of it.", "Hobnail"),
         ("It reminds me ever so much of Hobnail.", "Hobnail"),
+        ("You'd never pick it out from Hobnail.", "Hobnail"),
         ("Put it down next to Hobnail and you'd walk off with the wrong one.", "Hobnail"),
         ("You get another Hobnail, you literally can't tell which is which.", "Hobnail"),
         ("It's Hobnail to look at, though there's no relation.", "Hobnail"),

@@ -28,6 +28,13 @@ _FIRST_CAPTIONS = "this is 23 04 and the flower's red as red as you could want"
         "The next label I can't read at all. The flower's white.",
         "Now I wish I knew what this was. It's white.",
         "Now this one I've lost track of altogether. It's white.",
+        "And what on earth is this? It's white, with a pink eye.",
+        "Tucked under the leaves of that is a seedling. It's white.",
+        "In the corner, doing its best, is a white single I can't name.",
+        "Hiding behind it is a seedling. It's white.",
+        "There's a little one next to it that I never wrote down. It's white.",
+        "Squeezed in beside that is something of a mystery. It's white.",
+        "There's one here in a jam jar with no label. It's white.",
     ],
 )
 def test_a_plant_without_its_number(shown: str) -> None:
@@ -41,6 +48,7 @@ def test_a_plant_without_its_number(shown: str) -> None:
         "one here nobody has numbered and it's white",
         "no idea about this one here but it's white",
         "the end one's white with a pink eye",
+        "and what's this when it's at home it's in a jam jar i don't know and the bud's yellow",
     ],
 )
 def test_a_plant_without_its_number_in_captions(shown: str) -> None:
@@ -60,6 +68,12 @@ def test_a_plant_without_its_number_in_captions(shown: str) -> None:
         "I gave one to a fellow who lost the label.",
         "Whatever this is doing in the shade I don't know.",
         "Nobody's put a name to it yet.",
+        "What's this on the leaf? Rust.",
+        "What's this, six buds?",
+        "By the tap there's a hose that drips.",
+        "At the back of the flower there's a green spot.",
+        "Down at the front there's one open flower.",
+        "On the bottom shelf is a row of pots.",
     ],
 )
 def test_only_in_passing(passing: str) -> None:
