@@ -20,7 +20,7 @@ _FILL = frozenset(
     "so hang going to you her him we had a what not many lots few plenty then right here call "
     "at most masses of love yes aye can see everywhere all over loads "
     "time week month season year stands how base bottom below wise stopped gave lost after "
-    "past come follow way up down along".split()
+    "past come follow way up down along open".split()
 )
 _TO_COME = frozenset("to come follow open so far on it now behind".split())
 _TELLS = frozenset({"count", "counted", "counting", "make", "see"})

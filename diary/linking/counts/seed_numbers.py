@@ -156,10 +156,9 @@ def _whole_after(mentions: Mentions, cue: Found, part: Quantity) -> bool:
 def _heads_the_next(mentions: Mentions, amount: Quantity, cue: Found) -> bool:
     """The "up" of "twelve; up, five" belongs to the five."""
     talk = mentions.talk
-    return (
-        talk.between(amount.end - 1, cue.start, (",",))
-        and quantity(talk.texts, cue.end) is not None
-    )
+    sown = precedes(mentions, amount, mentions.vocabulary.sown_before) is not None
+    told = talk.between(amount.end - 1, cue.start, (",",)) or (sown and not talk.punctuated)
+    return told and quantity(talk.texts, cue.end) is not None
 
 
 def _pointed_at(mentions: Mentions, amount: Quantity) -> bool:

@@ -2,6 +2,7 @@
 
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
+from diary.reading.numerals import quantity
 
 _FILL = frozenset(
     "or so at the most least roughly about right nearly and bit a in all good fully maybe "
@@ -46,7 +47,10 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
         return "plant across", found.end
     if talk.texts[found.start] in _OPENS and talk.tokens[found.start - 1].mark:
         return _before(mentions, length)
-    if talk.texts[found.start] in _NAMES and talk.texts[found.end : found.end + 1] in _TELL:
+    next_told = talk.texts[found.end : found.end + 1] in _TELL or (
+        quantity(talk.texts, found.end) is not None and found.start == length.end
+    )
+    if talk.texts[found.start] in _NAMES and next_told:
         return _before(mentions, length)  # "height is 40 centimetres width is 45"
     return found.label, found.end
 

@@ -219,6 +219,8 @@ def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
         ):
             return False
     if f.label in ("foliage.small", "foliage.large"):
+        if noun > f.start and {"off", "from", "on", "in", "to"} & set(words):
+            return False  # "a great smell off the leaf"
         after = mentions.talk.texts[f.end : f.end + 1]
         if after and after[0] == "bit":
             return False

@@ -212,6 +212,7 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
         ("It had eight heads out last week and there are five today.", {"count_heads": 5}),
         ("I took five cuttings of it and three are alive.", {"count_cuttings": 3}),
         ("It's down to its last three buds.", {"count_buds": 3}),
+        ("Heads open: 4. Buds: 11.", {"count_heads": 4, "count_buds": 11}),
     ],
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:

@@ -143,6 +143,13 @@ from tests.reading.said import values
         ("It has deigned to open at last.", "flowering", ["first_flower"]),
         ("It's leggy and it's late, I'm not fussed.", "flowering", ["late"]),
         ("There's a touch of rust underneath, so I'll keep an eye on it.", "health", ["rust"]),
+        ("There's a great smell off the leaf.", "foliage", ["scented"]),
+        ("Vigour poor.", "habit", ["weak"]),
+        ("Growth is on the weak side.", "habit", ["weak"]),
+        ("Real strong bloomer, I'll give it that.", "flowering", ["free"]),
+        ("Flowers as big as your hand.", "bloom_size", ["large"]),
+        ("Bloom size medium.", "bloom_size", ["medium"]),
+        ("It inherits its father's scent.", "scent", ["scented"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
