@@ -123,6 +123,9 @@ def _no_noun(mentions: Mentions, between: range) -> bool:
     return not mentions.vocabulary.subjects.find(mentions.talk.texts, between.start, between.stop)
 
 
+_OF_A_LEAF = frozenset("leaf leaves foliage bud buds eye blotch pot".split())
+
+
 def _coins(mentions: Mentions) -> list[Statement]:
     """ "about the size of a ten pence piece": a hint of the bloom's size, hedged."""
     found: list[Statement] = []
@@ -133,6 +136,9 @@ def _coins(mentions: Mentions) -> list[Statement]:
             continue
         if "bigger" in before or "smaller" in before:
             continue
+        low = mentions.talk.sentence(coin.start)[0]
+        if _OF_A_LEAF & set(texts[max(low, coin.start - 10) : coin.start]):
+            continue  # "leaf the size of a two-pound coin"
         if found and coin.start < found[-1].end:
             continue
         found.append(

@@ -58,6 +58,8 @@ def _before_a_thing(mentions: Mentions, s: Statement) -> bool:
         return False
     if talk.texts[s.end - 1] in _TOWARDS:
         return False  # "it'd take over the | greenhouse"
+    if s.trait == "flowering" and talk.texts[s.end] in mentions.vocabulary.classes["season"]:
+        return False  # "never without a flower | winter or summer"
     at = s.end + (talk.texts[s.end] in _OF_ANYTHING)
     if talk.texts[at : at + 2] in _PATCHES:
         return True  # "a spreading patch of damp"

@@ -30,6 +30,11 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
         if _asked(talk.texts, at) and talk.texts[at + 1 : at + 2] in _PLAIN_NO:
             yield _scent("none", at - 3, at + 2)
             continue
+        following = talk.sentence(at)[1]
+        hasnt = talk.punctuated and talk.texts[following : following + 3] in _IT_HAS_NOT
+        if hasnt and talk.sentence(following)[1] <= following + 4:
+            yield _scent("none", following, following + 3)
+            continue  # "I was told it'd have a scent. It hasn't."
         for i in range(at + 1, min(len(talk.texts), at + _NONE_WITHIN)):
             if talk.texts[i] in mentions.vocabulary.classes["foliage"]:
                 break
@@ -38,6 +43,9 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
                 break
 
 
+_IT_HAS_NOT = tuple(
+    (it, has, "not") for it in ("it", "she", "he", "this") for has in ("has", "does", "is", "'s")
+)
 _PLAIN_NO = (("no",), ("none",), ("nope",), ("nah",))
 
 

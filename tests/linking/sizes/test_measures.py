@@ -235,6 +235,7 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("Plant forty high, centimetres that is.", "plant_height", 400),
         ("There are seven heads open, and it's thirty centimetres tall.", "plant_height", 300),
         ("The plant's no more than eighteen centimetres over the leaves.", "plant_spread", 180),
+        ("It's a yard across if it's an inch.", "plant_spread", 914.4),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:

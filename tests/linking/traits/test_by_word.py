@@ -150,6 +150,9 @@ from tests.reading.said import values
         ("Flowers as big as your hand.", "bloom_size", ["large"]),
         ("Bloom size medium.", "bloom_size", ["medium"]),
         ("It inherits its father's scent.", "scent", ["scented"]),
+        ("It's never without a flower winter or summer.", "flowering", ["long"]),
+        ("I was told it'd have a scent. It hasn't.", "scent", ["none"]),
+        ("Leaf the size of a two-pound coin, and shiny.", "foliage", ["glossy"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -260,6 +263,8 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("She hates a variegated leaf.", "foliage"),
         ("The leaves are small, glossy and crinkled.", "bloom_form"),
         ("The leaf smells of nothing to me.", "foliage"),
+        ("So it's not stopping.", "flowering"),
+        ("That big thing on the floor.", "bloom_size"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
