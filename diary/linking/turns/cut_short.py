@@ -47,7 +47,7 @@ def cut_turns(mentions: Mentions, ref: Ref, lead: LeadIn, leads: LeadIns, on_rec
         return True
     if lead.numbered or lead.came_back or ref.explicit:
         return True
-    if _tallied(mentions, ref):
+    if _tallied(mentions, ref) or _count_said(mentions, ref):
         return False
     placed = mentions.vocabulary.cues["movement"].at(mentions.talk.texts, ref.end)
     heads = ref.start in (lead.start, *_told(mentions, leads, ref))
@@ -93,6 +93,18 @@ def _tallied(mentions: Mentions, ref: Ref) -> bool:
     if not summed or talk.tokens[ref.end - 1].mark or after == ():
         return False
     return after[0] in _TALLY
+
+
+_SAYING = frozenset("says said reckons makes make say".split())
+
+
+def _count_said(mentions: Mentions, ref: Ref) -> bool:
+    """ "He's counting the buds for me. Twelve, he says."; not "twelve, it says here"."""
+    talk = mentions.talk
+    before = talk.texts[max(0, ref.start - 8) : ref.start]
+    after = talk.texts[ref.end : ref.end + 2]
+    asked = bool({"count", "counting", "counted", "many"} & set(before))
+    return asked and ((len(after) == 2 and after[1] in _SAYING) or "buds" in before)
 
 
 _BRINGS = frozenset("to 've have 's is got here".split())

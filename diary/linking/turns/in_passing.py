@@ -143,7 +143,7 @@ _ACTS = frozenset(
     "outgrew outgrown outgrows dwarfs dwarfed swap swapped smothered smothers overtook overtaken "
     "killed lost hid hides hiding resembles matches suits envy miss remember outshines "
     "outlasts outlasted knocks leaves touching crowding shading copies copied rivals sold lent "
-    "sent binned gave given posted donated promised traded exchanged passed".split()
+    "sent binned gave given posted donated promised traded exchanged passed used".split()
 )
 _OBJECTS = frozenset({"it", "this", "him", "her", "them", "that"})
 _DONE = frozenset("dead dealt done finished sorted gone over seen".split())
@@ -162,6 +162,8 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
         return False
     if _owned_by_others(mentions, at):
         return True
+    if _subordinate(mentions, at) and rest[:1] != () and rest[0] in _AUXILIARIES | {"got"}:
+        return True  # "there's nothing in it that 23-18 hasn't got"
     trailing = rest[:1] in (("had",), ("did",)) or (
         rest in (("was", "in"), ("is", "in"), ("was", "on"), ("came", "in"))
     )
@@ -183,6 +185,19 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     if before in (("out",), ("off",), ("over",)) and at > 1:
         before = talk.texts[at - 2 : at - 1]  # "it shaded out 23-18"
     return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
+
+
+_TOLD_THAT = frozenset(
+    "say said see notice noticed mention mentioned forgot think believe tell told know found now "
+    "remember reminded swear add is was".split()
+)
+
+
+def _subordinate(mentions: Mentions, at: int) -> bool:
+    """ "nothing in it that 23-18"; not "I forgot to say that 23-18"."""
+    talk = mentions.talk
+    that, before = (*reversed(talk.texts[max(0, at - 2) : at]), "", "")[:2]
+    return that == "that" and before not in _TOLD_THAT and not talk.between(at - 2, at, (".", ","))
 
 
 _MODAL = frozenset(

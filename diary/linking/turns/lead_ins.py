@@ -188,6 +188,8 @@ class LeadIns:
         texts = self._mentions.talk.texts
         start = self._mentions.talk.sentence(at)[0] if self._mentions.talk.punctuated else 0
         near = texts[max(start, at - 3) : at]
+        if near[-1:] in (("now",), ("then",), ("next",)):
+            return False  # "and there again I might not. Now 23-13"
         if "but" in near:
             near = near[near.index("but") :]  # "you'd never think it, but 23-34 is"
         if set(near) & _AFRESH:

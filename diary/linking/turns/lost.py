@@ -93,8 +93,13 @@ def list_end(mentions: Mentions, ref: Ref) -> int:
 
 def not_here(mentions: Mentions, ref: Ref) -> bool:
     """ "23-18 is not on the bench today, I've lent it out"; not "23-18 is not out yet"."""
-    rest = mentions.talk.texts[ref.end : ref.end + 3]
-    return len(rest) == 3 and rest[:2] in (("is", "not"), ("'s", "not")) and rest[2] in _HERE
+    rest = mentions.talk.texts[ref.end : ref.end + 5]
+    if len(rest) < 3 or rest[:2] not in (("is", "not"), ("'s", "not")) or rest[2] not in _HERE:
+        return False
+    return not _RECORDS & set(rest[3:])  # "23-18 isn't in my book at all"
 
 
+_RECORDS = frozenset(
+    "book books register list catalogue notes record records bud flower bloom leaf".split()
+)
 _HERE = frozenset("here on with among in around about worth".split())

@@ -6,6 +6,7 @@ from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.named_aside import crossed_after, only_likened, others_opinion, parent_told
 from diary.linking.turns.named_fragments import clause_to_name, ends_fragment, here_it_is
 from diary.linking.turns.named_here import (
+    SITES,
     kin_placed_before,
     kin_stands,
     kin_with_a_place,
@@ -62,9 +63,9 @@ def _placed_here(mentions: Mentions, ref: Ref) -> bool:
         return False
     if rest[i] in ("is", "'s") and rest[i + 1] in _POSTURES:
         i += 1
-    if rest[i + 1 : i + 2] == () or rest[i + 1] not in _HERE:
+    if rest[i + 1 : i + 2] == () or rest[i + 1] not in _HERE | {"by", "on", "under", "in"}:
         return False
-    return bool(_NEAR & set(rest[i + 1 : i + 5]))
+    return bool((_NEAR | SITES) & set(rest[i + 1 : i + 5]))
 
 
 _SIDES = frozenset("left right end corner floor bench shelf staging".split())

@@ -24,10 +24,10 @@ _IS = frozenset({"is", "'s", "stands", "sits", "comes", "hangs", "lives"})
 _PLACED = frozenset(
     "here there over up down in on at under behind beside by next yonder above below out".split()
 )
-_SITES = frozenset(
+SITES = frozenset(
     "basket pot corner end floor bench shelf staging door path back front window tub border bed "
     "tray gravel porch house frame greenhouse wall gate tap step top bottom left right middle "
-    "it him her this that here there over yonder row bed hedge line".split()
+    "it him her this that here there over yonder row bed hedge line sundial".split()
 )
 _KIN_REACH, _PLACE_REACH = 12, 7
 
@@ -47,7 +47,7 @@ def shown_as_kin(mentions: Mentions, ref: Ref) -> int | None:
         if talk.texts[i - 1] in _HERE | _THAT and talk.texts[i] in _IS:
             break
         i -= 1
-    if kin and talk.texts[i] in _IS and talk.texts[i - 1] in _SITES - _POINTED:
+    if kin and talk.texts[i] in _IS and talk.texts[i - 1] in SITES - _POINTED:
         spot = [n for n in range(max(low, i - 5), i) if talk.texts[n] in _PLACED]
         return spot[0] if spot else None  # "up on the shelf is its father, Tin Whistle"
     if not kin or talk.texts[i] not in _IS or talk.texts[i - 1] not in _HERE | _THAT:
@@ -69,7 +69,7 @@ def placed_after(mentions: Mentions, ref: Ref) -> bool:
     talk = mentions.talk
     stop = talk.sentence(ref.start)[1] if talk.punctuated else len(talk.texts)
     rest = talk.texts[ref.end : min(stop, ref.end + _PLACE_REACH)]
-    return rest[:1] != () and rest[0] in _PLACED and bool(_SITES & set(rest[:5]))
+    return rest[:1] != () and rest[0] in _PLACED and bool(SITES & set(rest[:5]))
 
 
 def kin_with_a_place(mentions: Mentions, ref: Ref) -> bool:
@@ -85,7 +85,7 @@ def kin_with_a_place(mentions: Mentions, ref: Ref) -> bool:
     if rest[:1] == () or rest[0] not in _IS:
         return False
     i = 3 if rest[1:3] == ("the", "one") else 1
-    return rest[i : i + 1] != () and rest[i] in _PLACED and bool(_SITES & set(rest[i : i + 5]))
+    return rest[i : i + 1] != () and rest[i] in _PLACED and bool(SITES & set(rest[i : i + 5]))
 
 
 def kin_placed_before(mentions: Mentions, ref: Ref) -> bool:
@@ -103,7 +103,7 @@ def kin_stands(head: tuple[str, ...]) -> bool:
     if kin is None or not set(head[:kin]) <= _BETWEEN | {"so", "but"}:
         return False
     rest = head[kin + 1 :]
-    return len(rest) > 2 and rest[0] in _IS and rest[1] in _PLACED and bool(_SITES & set(rest[2:]))
+    return len(rest) > 2 and rest[0] in _IS and rest[1] in _PLACED and bool(SITES & set(rest[2:]))
 
 
 _POINTED = frozenset({"it", "him", "her", "this", "that", "here", "there", "yonder"})
@@ -121,7 +121,7 @@ def thing_in_its_place(mentions: Mentions, ref: Ref) -> int | None:
     low = max(0, i - _KIN_REACH)
     if mentions.talk.punctuated:
         low = max(low, mentions.talk.sentence(ref.start)[0])
-    if texts[i - 1] not in _SITES - _POINTED or not _PLACED & set(texts[max(low, i - 4) : i]):
+    if texts[i - 1] not in SITES - _POINTED or not _PLACED & set(texts[max(low, i - 4) : i]):
         return None
     found = [n for n in range(low, i - 2) if texts[n] in _POINTERS and texts[n - 1] not in _PLACED]
     if not found or _KIN & set(texts[found[-1] : i]) or mentions.refs_in(found[-1], i):
@@ -150,6 +150,10 @@ def stood_alongside(mentions: Mentions, ref: Ref) -> bool:
         return False
     if rest[:1] != () and rest[0] in _BESIDE and {"it", "this", "him", "her", "to"} & set(rest[1:]):
         return True  # "I keep a Tin Whistle beside it"
+    low = max(low, i - 10)
+    spot = [n for n in range(low, i) if talk.texts[n] in SITES and talk.texts[n - 1] == "the"]
+    if spot and talk.texts[max(low, spot[-1] - 2)] in _PLACED:
+        return True  # "at the back there I've stood Tin Whistle"
     near = [n for n, t in enumerate(before[:-1]) if t in _BESIDE]
     return any(before[n] != "next" or before[n + 1] == "to" for n in near)
 

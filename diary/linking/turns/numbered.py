@@ -76,7 +76,7 @@ def numbered_turn(
         return None
     if ref.cut is None and only_told_apart(mentions, ref, lead, leads, walk):
         return None
-    if ref.cut is None and (paired(mentions, ref) or skipped(mentions, ref)):
+    if (ref.cut is None and paired(mentions, ref)) or skipped(mentions, ref):
         return None
     if ref.cut is None and not lead.came_back and in_list(mentions, ref):
         return None

@@ -11,7 +11,8 @@ from diary.reading.mentions import Mentions, Ref
 _JOINING = frozenset("and but though although while whereas even only mind well still".split())
 _TELLS = frozenset(
     "is 's was has had did does would never still always could might may will 'd 'll got gets "
-    "came comes goes went makes made opens opened flowers flowered grows grew looks only".split()
+    "came comes goes went makes made opens opened flowers flowered grows grew looks only "
+    "took needed".split()
 )
 _REACH = 14
 

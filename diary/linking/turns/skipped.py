@@ -15,7 +15,9 @@ _WRITTEN = frozenset("written printed scribbled scrawled pencilled stamped".spli
 _BELONGINGS = frozenset("pollen seed mother father label tag stick place spot parents twin".split())
 _NOTED = frozenset({"put", "written", "says", "note", "wrote"})
 _DONE = frozenset({"told", "shown", "seen", "covered", "done"})
-_THROWN = frozenset("binned composted dumped chucked thrown scrapped ditched sold given".split())
+_THROWN = frozenset(
+    "dropped discarded binned composted dumped chucked thrown scrapped ditched sold given".split()
+)
 _HAVING = frozenset({"have", "'ve", "already", "just", "had"})
 
 

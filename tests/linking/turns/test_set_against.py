@@ -25,7 +25,12 @@ def test_what_another_plant_does_better_turns_nothing(passing: str) -> None:
 
 @pytest.mark.parametrize(
     "passing",
-    ["23-11 never had that many.", "23-11 still wins on leaf.", "23-11's stronger in the stem."],
+    [
+        "23-11 never had that many.",
+        "23-11 took three years to do as much.",
+        "23-11 still wins on leaf.",
+        "23-11's stronger in the stem.",
+    ],
 )
 def test_a_plant_shown_before_is_only_compared_with(passing: str) -> None:
     shown = ("This is 23-11, a white.", "And this is 23-04, a pink.")

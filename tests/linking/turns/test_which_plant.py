@@ -269,6 +269,8 @@ def test_back_to_a_numbered_plant_by_its_looks() -> None:
         "Not one of mine, this: Tilly Marsh.",
         "You all know Tilly Marsh, and here it is.",
         "Speaking of Tilly Marsh, there she is, up on the hook.",
+        "At the back there I've stood Tilly Marsh so you can see.",
+        "And Tilly Marsh is beside the tap, looking sorry for itself.",
         "Mother's at the end of the row. Tilly Marsh, as I live and breathe.",
     ],
 )
