@@ -113,8 +113,18 @@ def _fragment(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
         return talk.punctuated and bool(talk.tokens[colour.end - 1].mark)  # "Candyfloss pink."
     if talk.punctuated:
         return False
+    if start == colour.start and _with_a_part(mentions, colour):
+        return True
     handled = mentions.vocabulary.classes["handled"] if start < colour.start else frozenset()
     return talk.texts[start - 1] not in _BINDING | handled or talk.texts[start - 2 : start] in _DONE
+
+
+def _with_a_part(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "a plant i never cared for | salmon pink and a black blaze": a look is told at length."""
+    talk, i = mentions.talk, colour.end
+    if talk.texts[i : i + 1] not in (("with",), ("and",)):
+        return False
+    return any(p.label != "bloom" for p in mentions.parts_in(i + 1, i + 6))
 
 
 def _likened(mentions: Mentions, start: int, end: int) -> bool:

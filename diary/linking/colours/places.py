@@ -152,7 +152,11 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         gap_words = {talk.texts[i] for i in gap}
         if {"with"} & gap_words and not ({"edged", "veined", "flushed", "tinged"} & gap_words):
             break
-        if {"but", "and"} & gap_words and not ({"is", "'s", "are"} & gap_words):
+        if (
+            {"but", "and"} & gap_words
+            and said[-2:] not in _AND_VERY
+            and not ({"is", "'s", "are"} & gap_words)
+        ):
             break
         if _has_new_subject(talk.texts[part.end : colour.start]):
             break
@@ -213,6 +217,7 @@ def _only_a_place(mentions: Mentions, part: Found) -> bool:
     return where[0] in ("on", "round", "around", "under", "in") and where[1] in ("the", "its")
 
 
+_AND_VERY = tuple(("and", w) for w in "very quite rather pretty really nearly almost so".split())
 _OVER_IT = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))
 
 

@@ -17,6 +17,7 @@ _LITTLE_MORE = frozenset(
     "really mind though now you know all the whole way round right along down up "
     "across over".split()
 )
+_SHOWING = frozenset("what look bar except barring show showing turn turned".split())
 _FURTHER = 6
 _POINTERS = frozenset({"it", "that", "which"})
 
@@ -81,7 +82,7 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
             return of_it
         return last.label if ends or "from" in lead else None
     ends = ends or talk.texts[last.end : last.end + 1] == ("it",)  # "the stem, it's long and it's"
-    shown = bool(set(lead) & {"what", "look", "bar", "except", "barring", *_DRAWN_TO}) and ends
+    shown = bool(set(lead) & (_SHOWING | _DRAWN_TO)) and ends
     shown = shown or (ends and lead[-2:-1] in (("is",), ("'s",)))  # "the other thing is the bud"
     sentence = talk.sentence(start - 1)[0]
     head = head_of(mentions, sentence, start) or _definite(mentions, last, start)

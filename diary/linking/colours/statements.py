@@ -16,31 +16,14 @@ from diary.linking.colours.lists import twin_of
 from diary.linking.colours.markings import markings
 from diary.linking.colours.of_others import is_not_meant
 from diary.linking.colours.places import noun_after, part_before
-from diary.linking.colours.plant_parts import is_of_plant
 from diary.linking.colours.pointed import pointed_at
 from diary.linking.colours.sequels import said_again_of_petals, sequel_of, the_rest
+from diary.linking.colours.spoken_of import of_them, subject_of_sentence
 from diary.linking.colours.topics import can_be, topic_of
 from diary.linking.statement import Statement
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 
-_SUBJECT_BREAK = frozenset(
-    {
-        "it",
-        "this",
-        "he",
-        "she",
-        "they",
-        "that",
-        "flower",
-        "flowers",
-        "bloom",
-        "blooms",
-        "plant",
-        "with",
-        "there",
-    }
-)
 _POINTING = frozenset({"one", "ones"})
 
 
@@ -89,13 +72,15 @@ def _with_topics(mentions: Mentions) -> list[tuple[ColourHeard, Attached]]:
             attached = (
                 topic_of(mentions, colour)
                 or _by_pronoun(mentions, colour)
-                or _topic(mentions, colour)
-                or _they(mentions, colour)
+                or subject_of_sentence(mentions, colour)
+                or of_them(mentions, colour)
                 or sequel_of(mentions, colour, told)
                 or _if_said_of_flower(mentions, colour, attached)
             )
         if attached.part in ("upper petals", "lower petals") and attached.start == colour.start:
-            attached = _they(mentions, colour) or attached  # "the veins, they're red on the lowers"
+            attached = (
+                of_them(mentions, colour) or attached
+            )  # "the veins, they're red on the lowers"
         if said_again_of_petals(mentions, colour, attached, told):
             continue
         attached = of_variegated_leaf(mentions, colour, attached, told)
@@ -195,85 +180,3 @@ def _of_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
         i -= 1
     said = texts[i - 1 : i] in (("is",), ("'s",), ("are",), ("was",))
     return said and i - 2 >= low and texts[i - 2] in mentions.vocabulary.things
-
-
-def _topic(mentions: Mentions, colour: ColourHeard) -> Attached | None:
-    """The part that the sentence is about: "the leaves are deeply cut, chartreuse"."""
-    talk = mentions.talk
-    start, _ = talk.sentence(colour.start)
-    if not talk.punctuated:
-        clause = talk.clause(colour.start)[0]
-        naming = {"call", "calling", "say", "would", "'d"} & set(talk.texts[clause : colour.start])
-        if talk.texts[clause : clause + 2] in _CALLING and naming and clause > 0:
-            start = talk.sentence(clause - 1)[0]
-            start = talk.sentence(start - 1)[0] if start and start > clause - 8 else start
-    first = next(iter(mentions.parts_in(start, colour.start)), None)
-    if first is None or first.label == "bloom" or not is_of_plant(mentions, first):
-        return None
-    lead = talk.texts[start : first.start]
-    if len(lead) > 4 or any(c.start < first.start for c in mentions.colours_in(start, first.start)):
-        return None
-    after_part = talk.texts[first.end : first.end + 2]
-    told = {"is", "'s", "are", "'re", "has", "'ve", "come"} & set(after_part)
-    if talk.punctuated and not told and first.start != start:
-        return None
-    between = talk.texts[first.end : colour.start]
-    earlier = mentions.colours_in(first.end, colour.start)
-    if earlier and {"on", "over", "against"} & set(talk.texts[earlier[-1].end : colour.start]):
-        return None  # "veined red on cream"
-    others = [p for p in mentions.parts_in(first.end, colour.start) if p.label != first.label]
-    if others or (talk.punctuated and (_SUBJECT_BREAK - {"that"}) & set(between)):
-        return None
-    return Attached(
-        part=first.label,
-        rule="a colour of the part spoken of",
-        score=0.78,
-        start=colour.start,
-        end=colour.end,
-    )
-
-
-_CALLING = (
-    *(("i", "'d"), ("what", "would"), ("i", "would"), ("i", "'m"), ("i", "'ll"), ("i", "call")),
-    *(("we", "'d"), ("we", "'ll"), ("we", "call"), ("you", "'d"), ("let", "'s")),
-)
-_PLURALS = frozenset(
-    {
-        "bud",
-        "leaf",
-        "upper petals",
-        "lower petals",
-        "stem",
-        "veins",
-        "spots",
-        "reverse",
-        "edge",
-        "blotch",
-        "stripe",
-    }
-)
-_THEY_REACH = 14
-
-
-def _they(mentions: Mentions, colour: ColourHeard) -> Attached | None:
-    """ "there are fourteen buds on it, and they're a pale green": they are the buds."""
-    talk = mentions.talk
-    clause = talk.clause(colour.start)[0]
-    words = talk.texts[clause : colour.start]
-    ones = {"new", "young", "old", "other", "younger", "older", "open", "opening"}
-    if not ("ones" in words and ones & set(words)) and ("they" not in words[:3] or "one" in words):
-        return None
-    before = mentions.parts_in(clause - _THEY_REACH, clause)
-    if (
-        not before
-        or before[-1].label not in _PLURALS
-        or not talk.texts[before[-1].end - 1].endswith("s")
-    ):
-        return None
-    return Attached(
-        part=before[-1].label,
-        rule="a colour of the parts spoken of as they",
-        score=0.8,
-        start=colour.start,
-        end=colour.end,
-    )

@@ -35,7 +35,8 @@ COPULAR = frozenset(
     "looks look looking nearer closer then only bit little about being another same "
     "beautiful good gorgeous fine "
     "plain simply just stained painted touched edged veined flushed coming strong rather "
-    "somewhere between blush looks nearer own both dark darker deep paler you we swear".split()
+    "somewhere between blush looks nearer own both dark darker deep paler you we swear "
+    "right fair proper dead gey ever showing shows show".split()
 )
 
 

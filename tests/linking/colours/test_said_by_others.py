@@ -135,3 +135,26 @@ def test_colours_side_by_side_in_captions(said: str, expected: set[str]) -> None
 )
 def test_more_of_others_and_of_the_flower(said: str, expected: set[str]) -> None:
     assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        (
+            "top petals are a right deep burgundy and the bottom uns are more of a soft mauve",
+            {"upper petals deep burgundy", "lower petals soft mauve"},
+        ),
+        ("he'd a face as red as a letter box", set()),
+        ("it was to be red that was the whole idea", set()),
+        ("netting all over the bottom petals very fine and very blue", {"veins blue"}),
+        ("i wanted to show you the back of the petal it's silver do you see", {"reverse silver"}),
+        ("it's got a picotee edge it's a bright pink", {"bloom bright pink"}),
+        (
+            "older than the one we started on pale salmon with a white eye",
+            {"bloom pale salmon", "eye white"},
+        ),
+        ("so the bottom ones are sort of in between we'll call it rose", {"lower petals rose"}),
+    ],
+)
+def test_more_in_captions(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
