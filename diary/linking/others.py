@@ -41,6 +41,7 @@ _VERBS = frozenset(
 
 
 _UPON = (("on",), ("onto",), ("over",))
+_KIN = frozenset("its his her their the sister brother twin parent mother father".split())
 _BESIDE = frozenset({"beside", "behind", "alongside", "by", "above", "below", "under"})
 
 
@@ -201,7 +202,7 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
     talk = mentions.talk
     clause = talk.clause(ref.start)[0]
     i = ref.start
-    while i > clause and talk.texts[i - 1] in _LEADS:
+    while i > clause and talk.texts[i - 1] in _LEADS | _KIN:
         i -= 1
     if i != clause and not (ref.start and talk.texts[ref.start - 1] in _LEADS):
         return None

@@ -6,6 +6,7 @@ Leaves alone "it opened a week later", "a week later than its sister" and "the n
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import timedelta
+from itertools import pairwise
 
 from diary.reading.calendar_dates import WEEKDAYS
 from diary.reading.tokens import Talk
@@ -24,6 +25,7 @@ _LEADS = frozenset(
     "it this here i we and so now right okay ok well hello again back 's is 'm am 're are just "
     "about exactly nearly only already then me us that there a of got , folks all morning".split()
 )
+_BACK = tuple((am, back) for am in ("'m", "'re", "am", "are") for back in ("back", "here", "again"))
 _GOES_ON = frozenset({"and", "so", "again", "same", "here"})
 _NOT_AFTER = frozenset("than this that every each in to i we when it she he they was the".split())
 
@@ -94,4 +96,5 @@ def _of_the_talk(talk: Talk, later: Later) -> bool:
         return False  # "it's a week after flowering"
     told = any(lead[n] in _TELLS and lead[n - 1 : n] != () for n in range(len(lead)))
     whole = talk.punctuated and later.end == stop
+    told |= any(pair in _BACK for pair in pairwise(talk.texts[later.end : later.end + 5]))
     return told or now or whole

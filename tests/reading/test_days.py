@@ -43,6 +43,7 @@ def heard(said: str, recorded: date | None = JUNE_2) -> list[date]:
         ("A week on now, so the tenth of June.", date(2031, 6, 10)),
         ("okay picking this up again on the 16th of june", date(2031, 6, 16)),
         ("So it's a week later.", date(2031, 6, 9)),
+        ("Three days later, and we're back, because it rained.", date(2031, 6, 5)),
         ("I resume on Monday the ninth of June.", date(2031, 6, 9)),
         ("this next bit now we took on saturday the seventh because it was out", date(2031, 6, 7)),
         ("I'm back ten days later.", date(2031, 6, 12)),

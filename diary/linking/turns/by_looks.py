@@ -23,6 +23,7 @@ _HEADS = frozenset(
 )
 _NO_NUMBER = frozenset(
     "label tag stick number ticket stake marker name orphan foundling stranger stray nameless "
+    "tagless numberless stickless ticketless "
     "unlabelled unnumbered anonymous labelless numbered labelled mystery".split()
 )
 _VAGUE = frozenset(

@@ -253,8 +253,13 @@ _PLACES = frozenset(
 )
 
 
+_STANDING = frozenset({"behind", "beside", "next", "along", "after", "front", "below", "above"})
+
+
 def _plain(words: tuple[str, ...]) -> bool:
     """Moving words that can stand for a plant: "the one behind it", "its neighbour"."""
+    if words[:1] == ("the",) and words[1:2] != ("one",) and _STANDING & set(words):
+        return True  # "the basket behind it"
     if words[:1] == ("its",):
         return bool({"neighbour", "neighbor", "companion", "friend"} & set(words))
     if words[-1:] in (("this",), ("here",), ("you",)) and words[0] in (

@@ -14,6 +14,7 @@ from diary.linking.likeness.likened import Likeness
 from diary.linking.statement import Statement
 from diary.linking.turns.by_looks import back_by_looks, pointings
 from diary.linking.turns.corrected import corrected
+from diary.linking.turns.kin_told_apart import kin_told_apart
 from diary.linking.turns.lead_ins import LeadIns, lead_ins
 from diary.linking.turns.moved_on import came_back, moved_on
 from diary.linking.turns.named import named_turn
@@ -62,6 +63,8 @@ def find_turns(
         if ref is not None and corrected(mentions, ref, leads, taken, walk):
             continue
         if ref is not None and _again_in_passing(mentions, ref, passed):
+            continue
+        if ref is not None and walk.turns and kin_told_apart(mentions, ref):
             continue
         if ref is not None and _where_it_stands(mentions, ref, walk):
             continue

@@ -28,6 +28,9 @@ _FIRST_CAPTIONS = "this is 23 04 and the flower's red as red as you could want"
         "The next label I can't read at all. The flower's white.",
         "Now I wish I knew what this was. It's white.",
         "Now this one I've lost track of altogether. It's white.",
+        "The basket behind it came from a friend who'd mislaid the name. It's white, a single.",
+        "The fellow beside it is a white single.",
+        "Down here on the deck there's a little bitty one nobody ever gave a tag. It's white.",
         "And what on earth is this? It's white, with a pink eye.",
         "Tucked under the leaves of that is a seedling. It's white.",
         "In the corner, doing its best, is a white single I can't name.",
@@ -68,6 +71,8 @@ def test_a_plant_without_its_number_in_captions(shown: str) -> None:
         "I gave one to a fellow who lost the label.",
         "Whatever this is doing in the shade I don't know.",
         "Nobody's put a name to it yet.",
+        "The pot next to that is empty.",
+        "The plant behind it is shading it.",
         "What's this on the leaf? Rust.",
         "What's this, six buds?",
         "By the tap there's a hose that drips.",
@@ -123,6 +128,26 @@ def test_a_number_found_at_once() -> None:
 
 def test_a_label_lost_by_the_plant_just_numbered() -> None:
     assert plants("This is 23-04.", "I had one with no label once, and it died.") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    "kin",
+    [
+        "Its brother 23-06 got rust, all of it, but not this one.",
+        "Her sister 23-06 was lost in the winter.",
+        "Its parent 23-06 had whitefly all its life.",
+    ],
+)
+def test_kin_told_apart(kin: str) -> None:
+    assert plants(_FIRST, kin, "The throat is white.") == ["23-04"]
+
+
+@pytest.mark.parametrize(
+    "kin",
+    ["Next to it is its sister, 23-06. White.", "Its sister 23-06 is next. White."],
+)
+def test_kin_shown(kin: str) -> None:
+    assert plants(_FIRST, kin) == ["23-04", "23-06"]
 
 
 def test_another_plant_of_a_cross_is_not_gone_back_to() -> None:
