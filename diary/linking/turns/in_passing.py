@@ -187,17 +187,14 @@ def acted_on(mentions: Mentions, ref: Ref, lead: LeadIn) -> bool:
     return bool(before) and before[0] in _ACTS and not talk.tokens[at - 1].mark
 
 
-_TOLD_THAT = frozenset(
-    "say said see notice noticed mention mentioned forgot think believe tell told know found now "
-    "remember reminded swear add is was".split()
-)
+_ANY = frozenset("it nothing anything everything something all little much thing".split())
 
 
 def _subordinate(mentions: Mentions, at: int) -> bool:
-    """ "nothing in it that 23-18"; not "I forgot to say that 23-18"."""
+    """ "nothing in it that 23-18"; not "I told you that 23-18 was for the compost"."""
     talk = mentions.talk
     that, before = (*reversed(talk.texts[max(0, at - 2) : at]), "", "")[:2]
-    return that == "that" and before not in _TOLD_THAT and not talk.between(at - 2, at, (".", ","))
+    return that == "that" and before in _ANY and not talk.between(at - 2, at, (".", ","))
 
 
 _MODAL = frozenset(

@@ -56,9 +56,12 @@ def find_turns(
     events += [(start, 5, None) for start in nicknames]
     placed = shown_in_place(mentions)
     events += [(at, 6, None) for at in placed]
+    numbered_to = 0
     for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
         if walk.turns and at <= walk.turns[-1].said and kind:
             continue
+        if kind in (2, 6) and at == numbered_to:
+            continue  # "29-02 next to it is a sport": its own place
         turn = None
         if ref is not None and corrected(mentions, ref, leads, taken, walk):
             continue
@@ -93,6 +96,7 @@ def find_turns(
             walk.forget_last()
         if walk.turns and turn.at < (floor := _past(mentions, walk.turns[-1].said)):
             turn = replace(turn, at=max(turn.at, min(floor, turn.said)))
+        numbered_to = ref.end if ref is not None else numbered_to
         _remember(mentions, turn, walk)
     return walk.turns
 

@@ -39,6 +39,8 @@ from tests.reading.said import on_record, read
         ("Perhaps, and there again I might not. Now 24-07, I've waited on this.", "24-07"),
         ("24-07 isn't in my book at all.", "24-07"),
         ("One thing more about 24-07.", "24-07"),
+        ("And lastly, I told you that 24-07 was for the compost.", "24-07"),
+        ("And 24-07 next to it is a sport.", "24-07"),
         ("I never gave the size of 24-07.", "24-07"),
         ("Oh, and at the very end, 24-09, which only came out today.", "24-09"),
         ("24-07, which I had down as 23-40 until Wednesday.", "24-07"),
