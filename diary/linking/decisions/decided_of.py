@@ -30,16 +30,28 @@ def is_of_the_plant(mentions: Mentions, found: Found) -> bool:
         or (found.label in _OF_THINGS_TOO and thing_lately(mentions, found))
         or tally(mentions, found)
         or (found.label == "discard" and moved(mentions, found))
+        or (found.label == "discard" and where_it_stands(mentions, found))
+        or (found.label == "name" and called_by_its_looks(mentions, found))
         or (found.label == "breed" and role_of_another(mentions, found))
     )
 
 
 def role_of_another(mentions: Mentions, found: Found) -> bool:
-    """ "with Ember Lane for a mother": a parent of this plant; not "it'll do for a mother"."""
+    """ "with Ember Lane as the mother", "bred from A, with B as the pollen parent"; not "it'll do
+    for a mother", "seed parent for next year"."""
     talk, classes = mentions.talk, mentions.vocabulary.classes
-    roles = classes["mother"] | classes["father"]
-    led = talk.texts[found.start] in ("for", "as") and talk.texts[found.end - 1] in roles
-    return led and mentions.ref_ending(found.start) is not None
+    roles = classes["mother"] | classes["father"] | {"parent", "parents"}
+    if talk.texts[found.start] not in ("for", "as") or talk.texts[found.end - 1] not in roles:
+        return False
+    if mentions.ref_ending(found.start) is not None:
+        return True
+    low = talk.sentence(found.start)[0]
+    told = set(talk.texts[max(low, found.start - _TOLD_REACH) : found.start])
+    return talk.texts[found.start] == "as" and "with" in told and not told & _USED
+
+
+_TOLD_REACH = 6
+_USED = frozenset("it this that him her use using used keep keeping 'll will going want".split())
 
 
 def thing_after(mentions: Mentions, found: Found) -> bool:
@@ -175,6 +187,21 @@ def tally(mentions: Mentions, found: Found) -> bool:
         for i in range(low, found.start)
         if talk.clause(i)[0] == i
     )
+
+
+def where_it_stands(mentions: Mentions, found: Found) -> bool:
+    """ "this poor devil in the bucket has no number"; not "that one's in the bucket"."""
+    texts = mentions.talk.texts
+    return texts[found.start] in ("in", "on") and texts[found.end : found.end + 1] in _VERB_AFTER
+
+
+def called_by_its_looks(mentions: Mentions, found: Found) -> bool:
+    """ "I'm calling it plum", "call it 20 centimetres"; not "I'm calling it after my mother"."""
+    if not {"call", "calling"} & set(mentions.talk.texts[found.start : found.end]):
+        return False
+    near = range(found.end, found.end + 3)
+    number = quantity(mentions.talk.texts, found.end) is not None
+    return number or any(mentions.vocabulary.colours.at(mentions.talk.texts, i) for i in near)
 
 
 def moved(mentions: Mentions, found: Found) -> bool:

@@ -57,7 +57,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if Habit.REPORTED in habits and not followed(mentions, f):
+        if _reported(mentions, f) and not followed(mentions, f):
             continue
         if _only_wished(mentions, f) or _long_ago(mentions, f):
             continue
@@ -101,6 +101,16 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(sorted(kept, key=lambda s: s.start))
 
 
+def _reported(mentions: Mentions, found: Found) -> bool:
+    """ "my wife says keep it"; not "my wife thinks not, so it shall have another year"."""
+    texts = mentions.talk.texts
+    return any(
+        scope.habit is Habit.REPORTED and not {"so", "but"} & set(texts[scope.cue : found.start])
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
+    )
+
+
 def _only_wished(mentions: Mentions, found: Found) -> bool:
     """ "I'd hoped to name it"; not "I want a dozen of these", which is a plan."""
     texts = mentions.talk.texts
@@ -140,7 +150,9 @@ def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     )
 
 
-_OF_A_NOUN = frozenset("the a an this that my its his her each every another no same".split())
+_OF_A_NOUN = frozenset(
+    "the a an this that my its his her each every another no same which what".split()
+)
 _CONTRACTED = frozenset(
     "'s 'll 'd 've 're 'm not is was will would can could should has had must".split()
 )

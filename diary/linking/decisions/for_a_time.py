@@ -25,6 +25,9 @@ _FOR_NOW = tuple(
 )
 
 
+_SPAN = 4
+
+
 def for_a_time(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     """Keepings told with patience right after them are the patience."""
     timed = (_timed(mentions, one) for one in kept)
@@ -32,9 +35,14 @@ def for_a_time(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
 
 
 def _timed(mentions: Mentions, one: Statement) -> Statement:
-    """ "it can stop where it is for now"."""
+    """ "it can stop where it is for now", "I'll hang on to it one more summer"."""
     after = mentions.talk.texts[one.end : one.end + 4]
-    if one.value != "keep" or not any(after[: len(words)] == words for words in _FOR_NOW):
+    patience = mentions.vocabulary.decisions_last.find(
+        mentions.talk.texts, one.end - 1, one.end + _SPAN
+    )
+    timed = any(f.label == "watch" and f.start <= one.end for f in patience)
+    timed = timed or any(after[: len(words)] == words for words in _FOR_NOW)
+    if one.value != "keep" or not timed:
         return one
     return replace(one, value="watch", rule="kept for a time")
 

@@ -34,6 +34,8 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
     ):
         if deed.label == "discard" and mentions.talk.texts[deed.start - 1] in _NOUN_LEADS:
             continue
+        if deed.label == "propagate" and not _of_cuttings(mentions, deed):
+            continue
         low, high = _reach(mentions, deed)
         if any(i in taken for i in range(low, high)):
             continue
@@ -56,6 +58,18 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
             )
         )
     return found
+
+
+def _of_cuttings(mentions: Mentions, deed: Found) -> bool:
+    """ "I'll be taking them tonight" where slips were just named; not "I'll take them indoors"."""
+    texts = mentions.talk.texts
+    if texts[deed.end - 1] != "them":
+        return True
+    named = texts[max(0, deed.start - _NAMED_WITHIN) : deed.start]
+    return bool(mentions.vocabulary.classes["cuttings"] & set(named))
+
+
+_NAMED_WITHIN = 18
 
 
 def _reach(mentions: Mentions, deed: Found) -> tuple[int, int]:
@@ -81,9 +95,10 @@ def _intended(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
 
 
 def _told_as_past(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
-    """ "I took six cuttings"; not "I must get this one struck", "we've decided to call it"."""
+    """ "I took six cuttings"; not "I must get this one struck", "four rooted and I'll do more"."""
     texts = mentions.talk.texts
-    around = (*range(low, deed.start), *range(deed.end, high))
+    will = [i for i in range(low, deed.start) if texts[i] in _WILL]
+    around = (*range(max(will, default=low), deed.start), *range(deed.end, high))
     return any(
         texts[i] in _PAST and texts[i - 1 : i] != ("be",) and texts[i + 1 : i + 2] not in _MINDED
         for i in around
@@ -103,6 +118,7 @@ def _longest(found: Iterable[Found]) -> list[Found]:
 
 # "the compost's come up lovely": the thing, and no deed.
 _NOUN_LEADS = frozenset("the of some fresh potting more bag bags".split())
+_WILL = frozenset({"'ll", "will", "shall", "must"})
 _MINDED = tuple((word,) for word in "decided settled resolved agreed promised up".split())
 _PAST = frozenset(
     "took had was were went gave came made set did got 've been said told bred used put "

@@ -30,8 +30,9 @@ def find_judged_later(mentions: Mentions, decided: Iterable[Statement]) -> list[
             continue
         if _UNMEANT & mentions.scopes.habits(judged.start, judged.end):
             continue
-        if _NO_JUDGES & set(mentions.talk.texts[judged.end : judged.end + 1]):
-            continue
+        texts = mentions.talk.texts
+        if _NO_JUDGES & {*texts[judged.end : judged.end + 1], texts[judged.start - 1]}:
+            continue  # "when you look at it straight", "we'll see you"
         if not is_of_the_plant(mentions, judged) or does_not_hold(mentions, judged):
             continue
         taken |= set(range(low, high))

@@ -17,6 +17,8 @@ _KNOWS = (("know", "that"), ("know", "it"), ("sure", "that"), ("sure", "it"))
 _SURE = (("sure", "i", "'d"), ("sure", "i", "would"), ("sure", "i", "want"))
 _WHO = frozenset("i we it she he this that they me us myself it's to i'd".split())
 _AM_I = frozenset("am i 'm we are 're would 'd going to be will 'll shall me ever".split())
+_SEE_REACH = 2  # "can't say yet | see what it does"
+_SUBJECTS = frozenset({"it", "she", "he", "that", "this", "they"})
 _BEGINS = frozenset({"'s", "is"})
 _TURNED = frozenset({"but", "so", "because", "and"})
 # "not binning it yet", "don't bin it till June": put off, and not decided.
@@ -34,12 +36,15 @@ _KEEPS_TO_COME = frozenset({"'ll", "will", "shall", "going", "need", "cannot", "
 def denied_by(mentions: Mentions, found: Found) -> int | None:
     """Where the denial of a decision begins: "not a keeper", "I don't think I'll bin it"."""
     texts = mentions.talk.texts
+    if texts[found.start - 1] == "to" and texts[found.start] in _SUBJECTS:
+        return None  # "i'd bin it and i'm not going to | it's staying put"
     doubt = _doubted(mentions, found)
+    reach = _SEE_REACH if texts[found.start] in ("see", "wait") else _DENIAL_REACH
     cues = [
         scope.cue
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
-        if scope.habit is Habit.DENIAL and 0 < found.start - scope.cue <= _DENIAL_REACH
+        if scope.habit is Habit.DENIAL and 0 < found.start - scope.cue <= reach
     ]
     cues += [
         cue.start

@@ -73,6 +73,12 @@ def _begins_anew(mentions: Mentions, found: Found, stop: int) -> bool:
     return before == "so" or ends
 
 
+def _in_a_sentence(mentions: Mentions, start: int, stop: int) -> bool:
+    """ "On White Lies Linnet, maybe."; not "Maybe."."""
+    talk = mentions.talk
+    return talk.tokens[stop - 1].mark == COMMA or talk.sentence(start)[0] != start
+
+
 _ENDINGS = frozenset(
     "it me one no nope nah then sorry right well though mate love yes yeah".split()
 )
@@ -95,7 +101,7 @@ def in_one_word(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
             and not somebody_elses(mentions, Found(f.start, stop, f.label))
             and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
-            and not (f.label == "watch" and talk.tokens[stop - 1].mark == COMMA)
+            and not (f.label == "watch" and _in_a_sentence(mentions, f.start, stop))
         )
         if alone and not taken & set(range(f.start, f.end)):
             found.append(

@@ -9,6 +9,7 @@ from tests.reading.said import values
     "said",
     [
         "It can stay where it is for now.",
+        "I'll hang on to it one more summer.",
         "I'll give it house room one more winter.",
     ],
 )

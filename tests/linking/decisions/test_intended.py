@@ -8,6 +8,8 @@ from tests.reading.said import values
 @pytest.mark.parametrize(
     ("said", "decision"),
     [
+        ("we've 4 cuttings of it rooted and i shall do some more come august", "propagate"),
+        ("tormented for two slips of him so i'll be taking them tonight", "propagate"),
         ("must get this one struck", "propagate"),
         ("that wants a few sticking in before it goes woody", "propagate"),
         ("i mean to work with that one all next summer", "breed"),
