@@ -104,7 +104,7 @@ def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant
             and headed
             and talk.texts[cue.start - 1] not in _GOVERNING
             and not _names_a_part(mentions, cue.start, cue.end)
-            and _verb_after(mentions, cue.end, reach)
+            and (_verb_after(mentions, cue.end, reach) or _is_one(talk.texts, cue.end))
         ):
             yield cue.start
     for cue in mentions.cue("others_told", start, end):
@@ -117,6 +117,14 @@ def _spoken_of(mentions: Mentions, start: int, end: int, said: int, plant: Plant
             yield cue.start
 
 
+_ARTICLES = frozenset("a an the all not only very still always got been nearly another".split())
+
+
+def _is_one(texts: tuple[str, ...], at: int) -> bool:
+    """ "The mother's | a trailing thing"; not "the neighbour's | cat"."""
+    return texts[at - 1] == "'s" and texts[at : at + 1] != () and texts[at] in _ARTICLES
+
+
 def _names_a_part(mentions: Mentions, start: int, end: int) -> bool:
     """ "There's a lilac flush over the upper two"; not "the rest of the batch"."""
     texts = mentions.talk.texts
@@ -126,7 +134,7 @@ def _names_a_part(mentions: Mentions, start: int, end: int) -> bool:
 _CAPTIONED = 12
 # "None of the others had a bud when this opened" is told of this one.
 _WHEN = frozenset("when while before until till where after as".split())
-_SUBJECTS = frozenset("it she he this i".split())
+_SUBJECTS = frozenset("it she he this i there".split())
 _NO_SUBJECT_AFTER = frozenset("of to by behind beside below above under with for than".split())
 
 

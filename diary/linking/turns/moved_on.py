@@ -1,5 +1,7 @@
 """Moving on to a plant that is given no number, and back to one by a word of its looks."""
 
+from itertools import pairwise
+
 from diary.linking.document import Plant
 from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.unnumbered import FAR_NUMBER, new_unnamed, told_soon
@@ -67,7 +69,7 @@ def _subject(mentions: Mentions, start: int, end: int) -> bool:
     )
 
 
-_FRAGMENT, _REACH, _NEAR = 3, 14, 6
+_FRAGMENT, _REACH, _NEAR = 3, 18, 6
 _FILLING = frozenset(
     "is 's are was has 's got looks a an the even still far much bit lot little good deal rather "
     "quite slightly always way".split()
@@ -81,6 +83,12 @@ _DISMISSED = frozenset(
     "dead gone finished empty sold spoken promised asleep resting past over shut rubbish nothing "
     "only spare dormant bare somebody someone not never waiting due for".split()
 )
+_PUT_ASIDE = (
+    ("ignore", "that"), ("ignore", "it"), ("ignore", "him"), ("forget", "that"), ("forget", "it"),
+    ("never", "mind"), ("come", "to"), ("another", "day"), ("another", "time"), ("not", "mine"),
+    ("not", "one"), ("a", "bought"), ("bought", "in"), ("next", "week"), ("not", "ours"),
+    ("get", "to"), ("another", "week"), ("leave", "that"), ("not", "for"), ("no", "concern"),
+)  # fmt: skip
 _ALSO = frozenset("same similar likewise ditto again too another twin repeat".split())
 
 
@@ -101,6 +109,8 @@ def _spoken_of_in_passing(mentions: Mentions, end: int, leads: LeadIns) -> bool:
     if words[first : first + 1] and words[first] in _COMPARED:
         told = leads.told_before(sentence) > end + first + 1
         return not told or not talk.tokens[end + first].mark
+    if any(pair in _PUT_ASIDE for pair in pairwise(words)):
+        return True  # "the one behind is white, but I'll come to that later"
     acts = range(min(_NEAR, len(words) - 1))
     if any(words[n].endswith(("ing", "ed")) and words[n + 1] in ("it", "this") for n in acts):
         return True
