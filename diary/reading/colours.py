@@ -52,9 +52,14 @@ def _shade_at(talk: Talk, at: int, vocabulary: Vocabulary) -> bool:
     return vocabulary.colours.at(talk.texts, at + 1) is not None
 
 
+def _toned(word: str, colour: str) -> bool:
+    """ "pinky", "creamy"; not "ivory", which is the colour itself."""
+    return word.endswith("y") and word != colour
+
+
 def _begins_another(talk: Talk, first: str, at: int, second: Found, vocabulary: Vocabulary) -> bool:
     """ "it's salmon | green throat"; not "salmon pink", "a pinky white", "orange red"."""
-    if talk.punctuated or talk.texts[at - 1].endswith("y") or first == second.label:
+    if talk.punctuated or _toned(talk.texts[at - 1], first) or first == second.label:
         return False
     if (first, second.label) in vocabulary.blends:
         return False

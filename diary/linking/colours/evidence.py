@@ -148,7 +148,15 @@ def _pointed_at(mentions: Mentions, colour: ColourHeard) -> bool:
     return not talk.tokens[colour.end - 1].mark and after in _VERBS_AFTER
 
 
-_DONE = (("at", "all"), ("of", "it"), ("on", "it"), ("for", "it"), ("with", "it"), ("like", "that"))
+_DONE = (
+    *((w, her) for w in ("at", "to", "on", "of", "for") for her in ("her", "that", "this")),
+    ("at", "all"),
+    ("of", "it"),
+    ("on", "it"),
+    ("for", "it"),
+    ("with", "it"),
+    ("like", "that"),
+)
 _VERBS_AFTER = tuple((w,) for w in "is 's was wants has comes came off belongs".split())
 
 

@@ -107,7 +107,8 @@ def subject_before(mentions: Mentions, start: int) -> str | None:
     talk = mentions.talk
     begin = talk.clause(start - 1)[0]
     first = next(iter(mentions.parts_in(begin, begin + 4)), None)
-    if first is None or first.label not in INNER or mentions.colours_in(begin, start):
+    told_of = INNER | {"stem", "reverse"}
+    if first is None or first.label not in told_of or mentions.colours_in(begin, start):
         return None
     lead = talk.texts[begin : first.start]
     verb = talk.texts[first.end : first.end + 1]

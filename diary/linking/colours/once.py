@@ -34,7 +34,7 @@ def of_one_had(mentions: Mentions, colour: ColourHeard) -> bool:
     words = talk.texts[max(clause, colour.start - 6) : colour.start]
     if {"this", "now", "here"} & {*words, *talk.texts[colour.end : colour.end + 4]}:
         return False
-    if not {"was", "were"} & set(words):
+    if not {"was", "were"} & set(words) and not ("it" in words and _CAME & set(words)):
         return _had_with(mentions, clause, colour.start)
     low = max(talk.sentence(clause)[0] if talk.punctuated else 0, colour.start - _REACH)
     had = mentions.vocabulary.colour_habits["once_had"].find(talk.texts, low, colour.start)
@@ -71,4 +71,5 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
 
 
 _SPENT = frozenset("dead spent finished deadheads faded withered shrivelled".split())
+_CAME = frozenset({"opened", "came", "turned", "went"})
 _DECAY = frozenset({"brown", "grey", "black", "yellow"})

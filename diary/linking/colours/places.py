@@ -3,6 +3,7 @@
 from diary.linking.colours.attached import Attached
 from diary.linking.colours.lists import listed
 from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.set_off import set_off_part
 from diary.linking.colours.words import ADJECTIVES, BE, COPULAR
 from diary.reading.colours import ColourHeard
 from diary.reading.habits.scope import Habit
@@ -22,31 +23,11 @@ PREPOSITION_FILL = frozenset(
 )
 
 
-def _backed(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "with a silver | back"; not "a silver back then", "turn it pink back up"."""
-    talk, i = mentions.talk, colour.end
-    if talk.texts[i : i + 1] not in (("back",), ("backs",)) or talk.tokens[i - 1].mark:
-        return False
-    led = talk.texts[colour.start - 1 : colour.start] in (("a",), ("the",), ("its",), ("with",))
-    after = talk.texts[i + 1 : i + 2]
-    ends = not after or bool(talk.tokens[i].mark) or after[0] in ("and", "to", "on", "with", "but")
-    return led and (ends or talk.clause(i)[1] == i + 1)
-
-
-def _tipped(mentions: Mentions, colour: ColourHeard) -> bool:
-    """ "white with green | tips"; not "bronze tips to the shoots"."""
-    talk, i = mentions.talk, colour.end
-    if talk.texts[i : i + 1] != ("tips",) or talk.tokens[i - 1].mark:
-        return False
-    low, stop = talk.clause(i)
-    return not {"shoots", "leaf", "leaves", "growth", "foliage"} & set(talk.texts[low:stop])
-
-
 def noun_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "a dark maroon blotch", "wine coloured feather", "cream throat"."""
     talk = mentions.talk
-    set_off = "reverse" if _backed(mentions, colour) else "edge"
-    if set_off == "reverse" or _tipped(mentions, colour):
+    set_off = set_off_part(mentions, colour)
+    if set_off is not None:
         return Attached(
             part=set_off,
             rule="a colour before its part",

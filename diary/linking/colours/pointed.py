@@ -65,7 +65,8 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
     if last.label == "bud" and _BUDDING & set(talk.texts[last.end : start]):
         return "bud"  # "it's not out, but the bud's showing, and it's plum"
     if word == ("it",):
-        subject = subject_before(mentions, start)
+        joined = start - (talk.texts[start - 1] in ("and", "but", "so") and start > 1)
+        subject = subject_before(mentions, joined)
         if subject is not None:
             return subject
     told_from = low if word == ("it",) else last.end

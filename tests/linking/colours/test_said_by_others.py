@@ -158,3 +158,25 @@ def test_more_of_others_and_of_the_flower(said: str, expected: set[str]) -> None
 )
 def test_more_in_captions(said: str, expected: set[str]) -> None:
     assert caption_colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("the eye's tiny and it's white", {"eye white"}),
+        ("the flower's big and it's white", {"bloom white"}),
+        ("it's more ivory green in the eye", {"bloom ivory", "eye green"}),
+        ("shelley at the club reckons she's lavender", set()),
+        ("but look at her shell pink double like a rosebud", {"bloom pink"}),
+        ("it's got whitefly see all the little white devils", set()),
+        ("they said that about the last one and it opened cerise", set()),
+    ],
+)
+def test_eyes_told_and_others_reckoned(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
+
+
+def test_a_ring_on_the_leaf_is_its_zone() -> None:
+    assert colours("The leaf's glossy, and marked with a bronze ring.") == {"zone bronze"}
+    assert colours("Leaves with a brown ring round the middle.") == {"zone brown"}
+    assert colours("A white ring round the eye.") == set()
