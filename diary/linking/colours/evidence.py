@@ -202,7 +202,9 @@ def _flower_ends(mentions: Mentions, low: int, end: int) -> bool:
 
 
 def _called(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
-    """ "I'd call it plum", "put it down as red", "we'll say coral"."""
+    """ "I'd call it plum", "put it down as red"; not "you can see the green through it"."""
+    if mentions.talk.texts[colour.start - 1 : colour.start] == ("the",):
+        return False
     low = max(mentions.talk.clause(colour.start)[0], start - 9)
     named = mentions.vocabulary.colour_habits["naming"].find(mentions.talk.texts, low, colour.start)
     return any(

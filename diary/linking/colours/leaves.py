@@ -29,14 +29,17 @@ def of_variegated_leaf(
 
     Not "the leaf's variegated and the flower's cream", "gold leaf, white edge to the flower".
     """
-    if attached.part not in _BORDERS or colour.value not in _OF_LEAVES:
+    if attached.part not in _BORDERS:
+        return attached
+    bordered = _border_of_leaf(mentions, colour, attached)
+    if colour.value not in _OF_LEAVES and not bordered:
         return attached
     if attached.part == "bloom" and attached.start < colour.start:
         return attached  # its own words say that it is the flower
     if attached.part == "bloom" and mentions.parts_in(colour.start, attached.end):
         return attached
     if (
-        _border_of_leaf(mentions, colour, attached)
+        bordered
         or _goes_on_from_leaf(mentions, colour, attached, told)
         or _variegated(mentions, colour, max(colour.end, attached.end))
     ):

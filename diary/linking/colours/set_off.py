@@ -1,4 +1,4 @@
-"""Parts that only a colour before them shows: a silver back, green tips, a bronze ring on the leaf."""
+"""Parts that only a colour before them shows: a silver back, green tips, a ring on the leaf."""
 
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions

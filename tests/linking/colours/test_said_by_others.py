@@ -180,3 +180,18 @@ def test_a_ring_on_the_leaf_is_its_zone() -> None:
     assert colours("The leaf's glossy, and marked with a bronze ring.") == {"zone bronze"}
     assert colours("Leaves with a brown ring round the middle.") == {"zone brown"}
     assert colours("A white ring round the eye.") == set()
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("The young leaf is edged red, though you'd have to look.", {"leaf red"}),
+        ("Feathered? Yes. Cerise? No, nearer magenta.", {"feathering magenta"}),
+        ("Nearer coral than salmon.", {"bloom coral"}),
+        ("It might be plum. I'm going with wine.", {"bloom wine"}),
+        ("A yellow stamen or two.", set()),
+        ("Green calyx, white flower.", {"bloom white"}),
+    ],
+)
+def test_settled_on_and_other_organs(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
