@@ -36,7 +36,7 @@ _VERBS = frozenset(
     "beats always only looks grew makes over there just could can hasn't came comes "
     "made had will might may should carried carries bore bears reached reaches measured "
     "measures opened opens stood managed manages topped holds held runs ran grow grew ended came "
-    "lost died went turned smells caught gets keeps goes stands grows".split()
+    "lost died damped went turned smells caught gets keeps goes stands grows".split()
 )
 
 

@@ -159,6 +159,8 @@ def _is_led(mentions: Mentions, at: int) -> bool:
         return False
     if at > 1 and talk.texts[at - 1] == "to" and talk.texts[at - 2] in _STILL_LED:
         return False
+    if talk.texts[at - 1] == "first" and talk.texts[at + 1 : at + 2] == ("cuttings",):
+        return False  # "the first three cuttings off it have rooted"
     if talk.texts[at - 1] == "last" and "down" in talk.texts[max(0, at - 5) : at]:
         return False  # "down to its last three buds"
     return talk.texts[at - 1] in _NOT_BEFORE

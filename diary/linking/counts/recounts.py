@@ -19,8 +19,8 @@ _ANEW = frozenset(
 )
 _TOLD = (("told", "you"), ("i", "said"), ("had", "down"), ("put", "down"), ("i", "wrote"))
 _AFTER = frozenset(
-    "on in of i there so and but mind with one them now all altogether actually sorry not it "
-    "they that".split()
+    "because on in of i there so and but mind with one them now all altogether actually sorry "
+    "not it they that".split()
 )
 
 

@@ -66,7 +66,7 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
     for amount, came in told_how_many(mentions, amounts):
         paired[amount.start] = _told(mentions, GERMINATED if came else SOWN, amount)
     for amount in amounts:
-        unsaid = mentions.scopes.habits(amount.start) & _UNSAID
+        unsaid = _unsaid(mentions, amount)
         if unsaid - {Habit.QUESTION, Habit.HYPOTHETICAL}:
             continue
         if Habit.HYPOTHETICAL in unsaid and _supposed(mentions, amount):
@@ -82,6 +82,24 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
         if unsaid:
             doubted.add(amount.start)
     return [*found, *_whole_lot(mentions, found)], doubted
+
+
+def _unsaid(mentions: Mentions, amount: Quantity) -> frozenset[Habit]:
+    """The habits that keep the figure from being told; captions may run into the next words.
+
+    "10 seeds in the tray and 6 up | can't say yet" tells six.
+    """
+    scopes = mentions.scopes.by_token[amount.start]
+    return (
+        frozenset(
+            s.habit
+            for s in scopes
+            if mentions.talk.punctuated
+            or s.habit is not Habit.NOT_RECALLED
+            or s.cue <= amount.start
+        )
+        & _UNSAID
+    )
 
 
 def _supposed(mentions: Mentions, amount: Quantity) -> bool:

@@ -12,7 +12,9 @@ _TRAIT = "bloom_size"
 _FORMS = frozenset(
     {"double", "doubles", "semi", "single", "singles", "trumpet", "trumpets", "star", "stars"}
 )
-_ONES = frozenset({"one", "ones", "thing", "things", "affair", "fellow", "fella", "lad"})
+_ONES = frozenset(
+    {"one", "ones", "un", "uns", "thing", "things", "affair", "fellow", "fella", "lad"}
+)
 _ENDS_IN = frozenset({"for", "and", "but", "really", "too", "with", "mind", "so"})
 _SIZED = frozenset("size sized sizes side plate plates saucer saucers".split())
 _GIANTS = frozenset({"whopper", "whoppers", "monster", "monsters", "giants", "things"})
@@ -78,6 +80,8 @@ def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
 def _beside_its_measure(mentions: Mentions, f: Found, end: int) -> bool:
     """ "small, mind, an inch and a bit"; not "small, mind, ten inches tall"."""
     talk = mentions.talk
+    if talk.texts[end : end + 1] == ("for",) and talk.clause(f.start)[1] - end <= 4:
+        end = talk.clause(f.start)[1]  # "large for its class: fifty-two millimetres"
     minding = talk.texts[end : end + 1] in _MINDING
     if not minding and not (talk.clause(f.start)[0] == f.start and talk.tokens[end - 1].mark):
         return False

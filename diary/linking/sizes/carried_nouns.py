@@ -15,6 +15,7 @@ from diary.linking.sizes.measured_nouns import (
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
+from diary.reading.tokens import QUERY
 
 _MEASURING = frozenset(
     "measure measured measuring ruler rule tape calipers callipers gauge width across size".split()
@@ -38,6 +39,8 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
     if low == 0:
         return ""
     start = talk.sentence(low - 1)[0]
+    if start and low - start <= 3 and talk.tokens[low - 1].mark == QUERY:
+        start = talk.sentence(start - 1)[0]  # "It's a small leaf. How wide? Eighteen ..."
     if not talk.punctuated:
         start = talk.sentence(max(0, low - _REACH))[0]
     start = max([start, *_plants_said(mentions, start, low)])

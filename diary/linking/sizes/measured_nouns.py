@@ -28,7 +28,7 @@ _PLURAL = frozenset({"them", "they", "these", "those"})
 # A noun with one of these right after it is what the sentence measures.
 _TITLES = frozenset("length width diameter size across height spread measurement".split())
 _TO_LENGTH = frozenset(
-    "is are 's 're was about around only just a an good the of nearly almost say maybe some "
+    "is are 's 're was what about around only just a an good the of nearly almost say maybe some "
     "measures measure measuring hang hangs hanging down trail trails reach reaches goes come "
     "comes up to roughly out at over open opened".split()
 )

@@ -115,8 +115,15 @@ def _settled(mentions: Mentions, measured: list[Measured]) -> list[Measured]:
 
 def _mending_reach(mentions: Mentions, m: Measured) -> int:
     """How many sentences on a second thought still mends: "No, I lie, my thumb ... Two."."""
-    span = mentions.talk.sentence(m.length.start)
-    return 2 if span == (m.length.start, m.length.end) else 0
+    talk = mentions.talk
+    span = talk.sentence(m.length.start)
+    if span == (m.length.start, m.length.end):
+        return 2
+    if span[0] == 0 or span[0] != m.length.start:
+        return 0
+    before = talk.sentence(span[0] - 1)  # "Five centimetres. No. Fifty-three millimetres, ..."
+    mends = mends_in(mentions, before[0], before[1])
+    return 2 if before[1] - before[0] <= 3 and any(x[0] == before[0] for x in mends) else 0
 
 
 def _no_noun(mentions: Mentions, between: range) -> bool:

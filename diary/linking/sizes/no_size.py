@@ -124,6 +124,10 @@ def _past(mentions: Mentions, length: Length) -> bool:
 def _sworn(mentions: Mentions, length: Length) -> bool:
     """ "she's two foot if she's an inch": the second only swears to the first."""
     texts = mentions.talk.texts
+    if texts[length.start - 2 : length.start - 1] in (("give",), ("gave",)) and (
+        texts[length.end : length.end + 2] == ("and", "it")
+    ):
+        return True  # "give it an inch and it takes a mile"
     would = {"'d", "would"} & set(texts[max(0, length.start - 5) : length.start])
     if (
         would
@@ -172,7 +176,11 @@ def _limit(mentions: Mentions, length: Length) -> bool:
     talk = mentions.talk
     low = max(talk.clause(length.start)[0], length.start - 9)
     low = max([low, *(x.end for x in mentions.lengths_in(low, length.start))])
-    return bool(mentions.vocabulary.size_limits.find(talk.texts, low, length.start))
+    limits = mentions.vocabulary.size_limits.find(talk.texts, low, length.start)
+    return any(talk.texts[f.start - 2 : f.start] not in _AS_IT for f in limits)
+
+
+_AS_IT = tuple(("as", it) for it in ("it", "she", "he", "they"))  # "small, as it should be"
 
 
 def _lacking(mentions: Mentions, length: Length) -> bool:

@@ -117,7 +117,8 @@ def _unit_for(
             return second[0].unit  # "thirty by forty-five centimetres"
     if previous is not None and talk.texts[previous.end : amount.start] == ("by",):
         return _unit_of(mentions, previous, units)  # "seventeen centimetres by twenty"
-    after = mentions.vocabulary.dimensions.at(talk.texts, amount.end)
+    closed = talk.tokens[amount.end - 1].mark in (".", "?")  # "the average of three. In height ..."
+    after = None if closed else mentions.vocabulary.dimensions.at(talk.texts, amount.end)
     way = after.label.split()[-1] if after is not None else ""
     near = previous is not None and amount.start - previous.end < _NEAR
     ends = is_over(mentions, amount.end)

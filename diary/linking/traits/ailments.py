@@ -63,9 +63,16 @@ _A_BIT = frozenset("a the bit of touch some little spot bad an attack dose lot o
 def _answered_no(mentions: Mentions, s: Statement) -> bool:
     """ "Whitefly? Not a one."; "Rust, none" is a denial too."""
     talk = mentions.talk
-    return bool(talk.tokens[s.end - 1].mark) and talk.texts[s.end : s.end + 1] in _NO
+    if not talk.tokens[s.end - 1].mark:
+        return False
+    said = talk.texts[s.end : s.end + 2]
+    agreed = mentions.cue("agreed", s.end, s.end + 6)
+    told = said[:1] in _THEY and said[1:] in _SAY and not agreed  # "Mildew, he says."
+    return said[:1] in _NO or told
 
 
+_THEY = (("he",), ("she",), ("they",))
+_SAY = (("says",), ("said",), ("reckons",), ("say",), ("thinks",))
 _NO = (("not",), ("none",), ("never",), ("nope",), ("nowt",), ("nothing",), ("nil",))
 
 

@@ -21,6 +21,7 @@ def long_flowering(mentions: Mentions) -> Iterator[Statement]:
     talk = mentions.talk
     yield from _then_and_now(mentions)
     yield from _for_weeks(mentions)
+    yield from _ever_since(mentions)
     for span in mentions.cue("flowering_span"):
         low, high = talk.sentence(span.start)
         if not talk.punctuated:
@@ -107,6 +108,23 @@ def _for_weeks(mentions: Mentions) -> Iterator[Statement]:
 
 
 _FULLY = frozenset("now a good full fully nearly about all of some well over these for".split())
+
+
+def _ever_since(mentions: Mentions) -> Iterator[Statement]:
+    """ "in flower since the cup final", "been out since the wedding"; not "two out since then"."""
+    texts = mentions.talk.texts
+    for act in mentions.cue("flowering_act"):
+        since = texts[act.end : act.end + 1] == ("since",)
+        told = {"in", "been", "out", "flowering", "blooming"} & set(texts[act.start : act.end])
+        if since and told and not _counted(mentions, act.start):
+            yield Statement(
+                trait="flowering",
+                value="long",
+                start=act.start,
+                end=min(act.end + 3, len(texts)),
+                rule="flowering since",
+                score=0.86,
+            )
 
 
 def _gap(act: Found, span: Found) -> int:

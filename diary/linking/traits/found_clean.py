@@ -42,7 +42,7 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
     for at, text in enumerate(talk.texts):
         if text not in flaws and text not in small and text not in _BAD:
             continue
-        if talk.texts[at - 1 : at] in _DOING:
+        if talk.texts[at - 1 : at] in _DOING or talk.texts[at - 2 : at - 1] == ("makes",):
             continue  # "I shan't do anything about it"
         start = _denied_from(mentions, at)
         if start is None or _saved(mentions, at) or _of_a_thing(mentions, at):

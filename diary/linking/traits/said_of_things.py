@@ -151,7 +151,7 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
     if own & (mentions.vocabulary.classes["plantlike"] | _GROWTH):
         return False
     low = talk.clause(s.start)[0]
-    if low > 0 and "as" in talk.texts[s.start : s.end] and s.start - low <= 1:
+    if low > 0 and "as" in talk.texts[s.start : s.end] and s.start - low <= 2:
         low = talk.clause(low - 1)[0]  # "a white eye in each flower, neat as a shirt button"
     found = mentions.parts_in(max(low, s.start - _WITHIN), s.start)
     if "as" in own and low < s.start and _HEADS & set(talk.texts[low : s.start]):
@@ -161,6 +161,8 @@ def _of_a_marking(mentions: Mentions, s: Statement) -> bool:
     if not parts:
         return False
     between = talk.texts[parts[-1].end : s.start]
+    if not between and not talk.punctuated:
+        return False  # "crimson stripes | proper dwarf"
     if parts[-1].label not in _PARTS_OF_FLOWERS:
         likened = bool({"as", "like"} & set(talk.texts[s.start : s.end]))
         adjacent = not between or (len(between) <= 2 and bool(set(between) & _VERBS))

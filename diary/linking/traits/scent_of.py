@@ -31,7 +31,8 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
             yield _scent("none", at - 3, at + 2)
             continue
         following = talk.sentence(at)[1]
-        hasnt = talk.punctuated and talk.texts[following : following + 3] in _IT_HAS_NOT
+        reply = talk.texts[following : following + 3]
+        hasnt = talk.punctuated and (reply in _IT_HAS_NOT or reply[:2] in _HAS_NOT)
         if hasnt and talk.sentence(following)[1] <= following + 4:
             yield _scent("none", following, following + 3)
             continue  # "I was told it'd have a scent. It hasn't."
@@ -46,6 +47,7 @@ def answered_scents(mentions: Mentions) -> Iterator[Statement]:
 _IT_HAS_NOT = tuple(
     (it, has, "not") for it in ("it", "she", "he", "this") for has in ("has", "does", "is", "'s")
 )
+_HAS_NOT = (("has", "not"), ("does", "not"), ("not", "any"))
 _PLAIN_NO = (("no",), ("none",), ("nope",), ("nah",))
 
 

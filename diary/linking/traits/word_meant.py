@@ -59,6 +59,8 @@ def _less(mentions: Mentions, s: Statement) -> bool:
     before = texts[low : s.start]
     if s.trait not in ("habit", "bloom_form"):
         return False
+    if before[-1:] == ("nothing",):
+        return True  # "there's nothing leggy about him"
     if before[-1:] == ("less",) and before[-2:-1] not in (("no",), ("any",), ("or",)):
         return True
     if before[-3:] == ("not", "so", "much"):

@@ -162,6 +162,8 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
 def _leaf_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     """The word belongs to the leaf: no other part, no new subject between."""
     words = _without_owner([mentions.talk.texts[i] for i in gap], noun < f.start)
+    if words in (["it", "is"], ["it", "'s"]) and not mentions.talk.punctuated:
+        return noun < f.start  # "I never marked the leaf | it's dark"
     if {
         "flower",
         "flowers",
@@ -239,7 +241,14 @@ def _closes(mentions: Mentions, end: int) -> bool:
     talk = mentions.talk
     if end >= len(talk.texts) or talk.tokens[end - 1].mark:
         return True
-    return talk.clause(end)[0] == end or talk.texts[end] in ("and", "but", "with", "too", "as")
+    return talk.clause(end)[0] == end or talk.texts[end] in (
+        "and",
+        "but",
+        "with",
+        "too",
+        "as",
+        "like",
+    )
 
 
 def _without_owner(words: list[str], noun_first: bool) -> list[str]:

@@ -53,6 +53,7 @@ def _to_turning(talk: Talk, start: int) -> int:
             return i
         if talk.texts[i] in ("and", "so") and talk.texts[i + 1 : i + 2] in (
             ("i",),
+            ("what",),
             ("no",),
             ("now",),
             ("it",),
@@ -86,6 +87,8 @@ def history(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             else:
                 start = max(start, cue.start - NEAR - 2)
                 stop = min(stop, cue.end + NEAR)
+                turns = (i for i in range(cue.end, stop) if talk.texts[i] in ("so", "but"))
+                stop = next(turns, stop)
         alone = talk.punctuated and stop - start <= cue.end - cue.start + 1
         if alone and start > talk.sentence(cue.start)[0]:
             start = talk.clause(start - 1)[0]  # "it had two heads last week, it's got five"

@@ -213,6 +213,11 @@ def test_counts_without_the_plain_noun_or_figure(said: str, expected: dict[str, 
         ("I took five cuttings of it and three are alive.", {"count_cuttings": 3}),
         ("It's down to its last three buds.", {"count_buds": 3}),
         ("Heads open: 4. Buds: 11.", {"count_heads": 4, "count_buds": 11}),
+        ("The first three cuttings off it have rooted.", {"count_cuttings": 3}),
+        (
+            "I told you eight cuttings rooted, and it's nine, because one was hiding.",
+            {"count_cuttings": 9},
+        ),
     ],
 )
 def test_more_ways_to_count(said: str, expected: dict[str, int]) -> None:

@@ -186,6 +186,11 @@ def test_a_bare_number_is_no_size_where_no_unit_was_told() -> None:
             140,
         ),
         ("It's gone from twenty centimetres to thirty-one tall.", "plant_height", 310),
+        (
+            "Five centimetres. No. Fifty-three millimetres, now I've the gauge on it.",
+            "bloom_diameter",
+            53,
+        ),
     ],
 )
 def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
@@ -236,6 +241,13 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
         ("There are seven heads open, and it's thirty centimetres tall.", "plant_height", 300),
         ("The plant's no more than eighteen centimetres over the leaves.", "plant_spread", 180),
         ("It's a yard across if it's an inch.", "plant_spread", 914.4),
+        ("It's a small leaf. How wide? Eighteen millimetres.", "leaf_width", 18),
+        ("Upright, to forty centimetres.", "plant_height", 400),
+        (
+            "The flower is fifty-eight millimetres, the average of three. In height it's fine.",
+            "bloom_diameter",
+            58,
+        ),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:

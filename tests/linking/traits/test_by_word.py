@@ -153,6 +153,12 @@ from tests.reading.said import values
         ("It's never without a flower winter or summer.", "flowering", ["long"]),
         ("I was told it'd have a scent. It hasn't.", "scent", ["none"]),
         ("Leaf the size of a two-pound coin, and shiny.", "foliage", ["glossy"]),
+        ("Greenfly, he says, and he's right.", "health", ["aphids"]),
+        ("She's been in flower since the cup final.", "flowering", ["long"]),
+        ("She never shuts up from April while November.", "flowering", ["long"]),
+        ("It's a gold leaf, cut like a maple.", "foliage", ["cut"]),
+        ("I never mentioned scent. Hasn't any.", "scent", ["none"]),
+        ("The form's too open for my taste.", "bloom_form", ["open"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -265,6 +271,13 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("The leaf smells of nothing to me.", "foliage"),
         ("So it's not stopping.", "flowering"),
         ("That big thing on the floor.", "bloom_size"),
+        ("There's nothing leggy about him.", "habit"),
+        ("I was promised a double out of that seed.", "bloom_form"),
+        ("There's just a single bloom so far.", "bloom_form"),
+        ("Cerise on the face of the petal, and the back of it is silver.", "bloom_form"),
+        ("Mildew, he says.", "health"),
+        ("I should dearly like those stripes on a dwarf plant.", "habit"),
+        ("It's as near as makes no matter, lavender.", "health"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
@@ -282,6 +295,7 @@ def test_not_of_this_plant_now(said: str, trait: str) -> None:
         ("It's a big one, thirty centimetres tall.", []),
         ("The flower's the size of a sixpence, so it's tiny.", ["small"]),
         ("It's six inches tall, so it's tiny.", []),
+        ("Large for its class: fifty-two millimetres.", ["large"]),
     ],
 )
 def test_size_of_the_bloom_that_the_talk_is_of(said: str, sizes: list[str]) -> None:
