@@ -30,6 +30,8 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
             continue
         start, begin = min(leaf, at), max(leaf, at) + 1
         odour = _odour(mentions, begin)
+        if odour is None and (before := _smelt_before(mentions, at)) is not None:
+            start, odour = before, begin - 1
         if odour is not None:
             yield Statement(
                 trait="foliage",
@@ -39,6 +41,18 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
                 rule="a leaf that smells when touched",
                 score=0.92,
             )
+
+
+def _smelt_before(mentions: Mentions, at: int) -> int | None:
+    """ "there's a smell to it, like oranges, when you knock the leaf"; not "no smell when"."""
+    talk = mentions.talk
+    if not {"when", "if"} & set(talk.texts[max(0, at - 3) : at]):
+        return None
+    low = max(talk.sentence(at)[0], at - _ODOUR_WITHIN)
+    if set(talk.texts[low:at]) & (_NONE | _OTHERS):
+        return None
+    odours = mentions.vocabulary.classes["odour"]
+    return next((i for i in range(low, at) if talk.texts[i] in odours), None)
 
 
 def _smelt_off_the_leaf(mentions: Mentions, at: int) -> Iterator[Statement]:

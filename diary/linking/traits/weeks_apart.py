@@ -41,8 +41,8 @@ def weeks_apart(mentions: Mentions) -> Iterator[Statement]:
         end = _the_rest_after(mentions, relation)
         if end is None and (word not in _BY_ITSELF or not _closes(mentions, relation)):
             continue
-        if _of_somebody(mentions, at):
-            continue
+        if _of_somebody(mentions, at) or (word == "later" and at - talk.clause(at)[0] <= 2):
+            continue  # "Three days later, and we are back"
         yield Statement(
             trait="flowering",
             value="early" if word in _EARLY else "late",

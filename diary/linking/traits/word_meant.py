@@ -122,6 +122,11 @@ def _before_a_colour(mentions: Mentions, s: Statement) -> bool:
         return not mentions.talk.tokens[s.end - 1].mark and any(
             c.end > s.end for c in mentions.colours_in(s.start, s.end + 1)
         )
+    texts = mentions.talk.texts
+    if s.value == "weak" and texts[s.start - 2 : s.start] == ("colour", "of"):
+        return True  # "the colour of weak blackcurrant"
+    if s.value == "variegated" and texts[s.end - 1] in ("edged", "margined", "bordered"):
+        return bool(_NO_VARIEGATION & set(texts[s.end : s.end + 2]))  # "edged red"
     if s.value not in ("vigorous", "weak") or mentions.talk.texts[s.end - 1] not in ("one", "sort"):
         return False
     return bool(mentions.colours_in(max(0, s.start - _COLOUR_BEFORE), s.start))
@@ -133,6 +138,7 @@ def _not_so_many(mentions: Mentions, s: Statement) -> bool:
 
 
 _COLOUR_BEFORE = 7
+_NO_VARIEGATION = frozenset("red bronze maroon purple brown copper crimson pink chocolate".split())
 
 
 def _somebodys_double(mentions: Mentions, s: Statement) -> bool:

@@ -159,6 +159,13 @@ from tests.reading.said import values
         ("It's a gold leaf, cut like a maple.", "foliage", ["cut"]),
         ("I never mentioned scent. Hasn't any.", "scent", ["none"]),
         ("The form's too open for my taste.", "bloom_form", ["open"]),
+        (
+            "There's a smell to it, something like oranges, when you knock the leaf.",
+            "foliage",
+            ["scented"],
+        ),
+        ("He's gone thin as a rake.", "habit", ["leggy"]),
+        ("She's not been without since.", "flowering", ["long"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -278,6 +285,9 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("Mildew, he says.", "health"),
         ("I should dearly like those stripes on a dwarf plant.", "habit"),
         ("It's as near as makes no matter, lavender.", "health"),
+        ("Three days later, and we are back.", "flowering"),
+        ("It opens the colour of weak blackcurrant.", "habit"),
+        ("The young leaf is edged red.", "foliage"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
