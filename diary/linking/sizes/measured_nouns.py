@@ -239,7 +239,8 @@ def _without_counted(mentions: Mentions, found: list[Found], at: int) -> list[Fo
         if f.label != NOTHING
         and (texts[f.end - 1] == "truss" or not texts[f.end - 1].endswith("s"))
     ]
-    return found[:-1] if one and {"it", "she", "he"} & set(later) else found
+    told = {"it", "she", "he"} & set(later) or later[:2] in (("and", "is"), ("and", "measures"))
+    return found[:-1] if one and told else found
 
 
 def _leads_to(mentions: Mentions, noun: Found, at: int) -> bool:

@@ -248,6 +248,7 @@ def test_the_later_figure_holds(said: str, trait: str, mm: float) -> None:
             "bloom_diameter",
             58,
         ),
+        ("The head holds twenty flowers and is twelve centimetres across.", "head_diameter", 120),
     ],
 )
 def test_what_the_words_around_a_figure_make_of_it(said: str, trait: str, mm: float) -> None:

@@ -166,6 +166,9 @@ from tests.reading.said import values
         ),
         ("He's gone thin as a rake.", "habit", ["leggy"]),
         ("She's not been without since.", "flowering", ["long"]),
+        ("The growth is open and airy.", "habit", ["open"]),
+        ("The lower leaves have gone rusty.", "health", ["rust"]),
+        ("I've never had so clean a plant.", "health", ["clean"]),
     ],
 )
 def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
@@ -288,6 +291,7 @@ def test_a_trait_by_its_word(said: str, trait: str, value: list[str]) -> None:
         ("Three days later, and we are back.", "flowering"),
         ("It opens the colour of weak blackcurrant.", "habit"),
         ("The young leaf is edged red.", "foliage"),
+        ("It's reluctant to branch.", "habit"),
     ],
 )
 def test_not_of_this_plant_now(said: str, trait: str) -> None:
