@@ -11,7 +11,7 @@ from diary.linking.document import Band
 
 GOLD = Path(__file__).parent
 FLOORS = tomllib.loads((GOLD / "floors.toml").read_text(encoding="utf-8"))
-SETS = ("dev", "practice", "blind", "fresh")
+SETS = ("dev", "practice", "blind", "fresh", "unseen")
 
 
 @cache
