@@ -45,7 +45,7 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
     if not certain and vocabulary.cues["figure_of"].at(texts, heard.end) is not None:
         each = texts[heard.end] == "each" and vocabulary.subjects.at(texts, heard.end + 1)
         return not talk.tokens[heard.end - 1].mark and not each  # "23 04 each head's nine"
-    if _is_date(talk, heard):
+    if _is_date(talk, heard) or _counts_things(talk, heard):
         return True
     if not _reads_as_year(heard):
         return False
@@ -66,6 +66,29 @@ def _is_date(talk: Talk, heard: NumberHeard) -> bool:
         return False
     day, month = sorted((int(written[1]), int(written[2])), reverse=True)
     return heard.score < (FAR + PLAUSIBLE) / 2 and 0 < month <= 12 and day <= 31
+
+
+_NO_PLURALS = frozenset(
+    "this always perhaps sometimes plus minus is was has does goes looks stands sits gets needs "
+    "wants comes gives makes takes keeps seems shows smells grows flowers opens leaves beats "
+    "lives stays turns starts holds carries wins loses likes hates deserves as us yes "
+    "across towards outdoors upwards downwards besides afterwards its his hers ours yours".split()
+)
+
+
+def _counts_things(talk: Talk, heard: NumberHeard) -> bool:
+    """ "a pallet with 40 slabs on it", "thirty-three performances": no letter, no separator.
+
+    Not "S40 looks well", nor the last part of a number, of which "4 heads" says no more.
+    """
+    if heard.explicit or heard.cut is not None or talk.tokens[heard.end - 1].mark:
+        return False
+    if len(re.findall(r"\d+", heard.number)) > 1 or not re.match(r"[A-Z]", heard.number):
+        return False
+    thing = talk.texts[heard.end : heard.end + 1]
+    if not thing or len(thing[0]) < 4 or thing[0] in _NO_PLURALS:
+        return False
+    return thing[0].endswith("s") and not thing[0].endswith(("ss", "us"))
 
 
 def _reads_as_year(heard: NumberHeard) -> bool:

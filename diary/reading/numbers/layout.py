@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from diary.reading.known import KnownSeedling
 from diary.reading.numbers.format import Shape
 from diary.reading.numbers.pieces import Piece
 from diary.reading.numbers.system import (
@@ -16,12 +17,20 @@ from diary.reading.numbers.system import (
 _NEW_PREFIX = 0.2
 
 
+_CUT_OFF = 0.25
 _MISSING_ZERO, _HOMOPHONE, _NO_PREFIX, NO_SUFFIX, _SHORT_YEAR = 0.06, 0.1, 0.05, 0.35, 0.05
 
 
 def lay_out(
-    run: list[Piece], shape: Shape, system: NumberSystem, start: int, end: int
+    run: list[Piece],
+    shape: Shape,
+    system: NumberSystem,
+    start: int,
+    end: int,
+    *,
+    goes_on: bool = False,
 ) -> list[NumberHeard]:
+    """The numbers that the pieces may be; `goes_on` where another digit follows them at once."""
     led_by_letter = run[0].kind == "letter"
     if shape.letter_between:
         run = _letter_first(run)
@@ -42,8 +51,6 @@ def lay_out(
                 return []
             penalty = _NEW_PREFIX
     elif "" not in shape.prefixes:
-        if len(shape.prefixes) > 1:
-            return []
         prefix, penalty = min(shape.prefixes), _NO_PREFIX
     if body and body[0].kind == "sep":
         body = body[1:]
@@ -70,6 +77,10 @@ def lay_out(
             continue  # no plant is number nought
         written = shape.write(prefix, groups, suffix)
         known = system.seedling(written)
+        if not letters and len(shape.prefixes) > 1 and "" not in shape.prefixes:
+            known = _only_known(shape, groups, suffix, system)
+            if known is None:
+                continue
         if guessed and known is None:
             continue
         if known is not None:
@@ -86,6 +97,13 @@ def lay_out(
             score = FAR
         if shape.groups == 1 and penalty and not letters and known is None:
             score = FAR
+        if suffix and known is None:
+            if suffix == "i":
+                continue  # "four ninety nine, I paid"
+            if written[: -len(suffix)] in system.families:
+                score = NEAR_RECORD  # "118 a", where there is a 118B
+        if goes_on and cost >= _MISSING_ZERO:
+            cost += _CUT_OFF  # "31 oh seven oh" is no 31-007
         found.append(
             NumberHeard(
                 start=start,
@@ -97,6 +115,23 @@ def lay_out(
             )
         )
     return found
+
+
+def _only_known(
+    shape: Shape, groups: tuple[str, ...], suffix: str, system: NumberSystem
+) -> KnownSeedling | None:
+    """ "41 3": the one on record that is numbered so, whatever letter its number begins with."""
+    if len(groups) < 2 and len(groups[0]) < _LEAST_DIGITS:
+        return None
+    found = [
+        known
+        for prefix in sorted(shape.prefixes)
+        if (known := system.seedling(shape.write(prefix, groups, suffix))) is not None
+    ]
+    return found[0] if len(found) == 1 else None
+
+
+_LEAST_DIGITS = 3
 
 
 def _letter_first(run: list[Piece]) -> list[Piece]:

@@ -85,6 +85,10 @@ _PREFIX_NAMES = frozenset(
 )
 
 
+# Ordinary words that sound like a letter: they begin a number only where numbers begin so.
+ORDINARY_LETTERS = {"see": "c", "sea": "c", "be": "b", "are": "r", "you": "u", "why": "y"}
+
+
 _OPENS_NOUN = frozenset("the a an it him her them this that its his my our be show".split())
 
 
@@ -125,10 +129,11 @@ def _digits_follow(texts: tuple[str, ...], at: int) -> bool:
     return after[:1].isdecimal() or after in ONES or after in TENS
 
 
-def _spells_prefix(texts: tuple[str, ...], at: int) -> bool:
+def _spells_prefix(texts: tuple[str, ...], at: int, prefixes: frozenset[str]) -> bool:
     """Whether a letter's name stands right before digits."""
     after = texts[at + 1] if at + 1 < len(texts) else ""
-    return texts[at] in _PREFIX_NAMES and (after.isdecimal() or after in ONES or after in TENS)
+    named = texts[at] in _PREFIX_NAMES or ORDINARY_LETTERS.get(texts[at]) in prefixes
+    return named and (after.isdecimal() or after in ONES or after in TENS)
 
 
 def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> Iterator[Piece]:
@@ -180,14 +185,16 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
             yield Piece("letter", text, i + 1)
             i += 1
         elif (len(text) == 1 and text.isalpha()) or (
-            text in _LETTERS and (i > at or _spells_prefix(texts, i))
+            (text in _LETTERS and i > at)
+            or (text in _LETTERS | ORDINARY_LETTERS and _spells_prefix(texts, i, prefixes))
         ):
             if text == "a" and _is_article(talk, i):
                 return
-            guess = text in _LETTERS or (
+            guess = len(text) > 1 or (
                 text == "a" and not talk.tokens[i].capital and talk.punctuated
             )
-            yield Piece("letter", _LETTERS.get(text, text), i + 1, guess)
+            letter = _LETTERS.get(text, ORDINARY_LETTERS.get(text, text))
+            yield Piece("letter", letter, i + 1, guess)
             i += 1
         elif i > at and text in _HOMOPHONES:
             if texts[i + 1 : i + 2] != () and texts[i + 1] in _OPENS_NOUN:

@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from diary.reading.numbers.figures import is_figure
 from diary.reading.numbers.layout import NO_SUFFIX, lay_out
-from diary.reading.numbers.pieces import SEPARATORS, ZERO, Piece, pieces_from
+from diary.reading.numbers.pieces import ORDINARY_LETTERS, SEPARATORS, ZERO, Piece, pieces_from
 from diary.reading.numbers.system import PLAUSIBLE, NumberHeard, NumberSystem
 from diary.reading.numbers.told_by_batch import number_of
 from diary.reading.numerals import ONES, quantity
@@ -34,11 +34,14 @@ def find_numbers(
         if heard is None:
             at += 1
             continue
+        if not heard.on_record and (
+            _on_the_way_to(talk, at, system, vocabulary)
+            or _said_after_it(talk, heard, system, vocabulary)
+        ):
+            at += 1
+            continue
         if is_figure(talk, heard, vocabulary):
             at = heard.end
-            continue
-        if not heard.on_record and _on_the_way_to(talk, at, system, vocabulary):
-            at += 1
             continue
         found.append(heard)
         at = heard.end
@@ -58,6 +61,16 @@ def _on_the_way_to(talk: Talk, at: int, system: NumberSystem, vocabulary: Vocabu
         return False
     rest = _number_at(talk, at + 1, system, vocabulary) if at + 1 < len(talk.texts) else None
     return rest is not None and rest.on_record
+
+
+def _said_after_it(
+    talk: Talk, heard: NumberHeard, system: NumberSystem, vocabulary: Vocabulary
+) -> bool:
+    """ "that's a six 62 d": far from all on record, where what follows the first word is there."""
+    if heard.cut is not None or heard.score >= PLAUSIBLE or heard.end - heard.start < 3:
+        return False
+    rest = _number_at(talk, heard.start + 1, system, vocabulary)
+    return rest is not None and rest.on_record and rest.explicit and rest.end == heard.end
 
 
 def _without_echo(pieces: list[Piece], system: NumberSystem) -> list[Piece]:
@@ -109,10 +122,15 @@ def _number_at(
             p.kind == "sep" for p in pieces[:size]
         )
         for shape in system.shapes:
-            laid = lay_out(pieces[:size], shape, system, at, end)
+            laid = lay_out(
+                pieces[:size], shape, system, at, end, goes_on=_goes_on(talk, pieces, size)
+            )
             candidates += [replace(c, score=c.score - _COMMA) for c in laid] if broken else laid
     left = {c.end: _digit_left(talk, pieces, c.end) for c in candidates}
     candidates.sort(key=lambda c: (left[c.end] - c.score, -(c.end - c.start)))
+    if texts[at] in ORDINARY_LETTERS:  # "see 41 2"; not "see 40 people"
+        candidates = [c for c in candidates if c.on_record]
+        pieces = pieces if candidates else []
     good = [c for c in candidates if c.score >= PLAUSIBLE - NO_SUFFIX + 0.05]
     if good:
         best = good[0]
@@ -128,6 +146,19 @@ def _number_at(
 def _inside_word(pieces: list[Piece], size: int) -> bool:
     """Whether the first pieces end inside a written word: the 24 of "24B07"."""
     return size < len(pieces) and pieces[size].end == pieces[size - 1].end
+
+
+def _goes_on(talk: Talk, pieces: list[Piece], size: int) -> bool:
+    """Whether one more digit is said in the same breath."""
+    following = pieces[size : size + 1]
+    end = pieces[size - 1].end
+    return (
+        bool(following)
+        and following[0].kind == "digits"
+        and len(following[0].text) == 1
+        and not following[0].guess
+        and not talk.tokens[end - 1].mark
+    )
 
 
 _DIGIT_LEFT = 0.25

@@ -35,6 +35,7 @@ class NumberSystem:
     shapes: tuple[Shape, ...]
     seedlings: dict[str, KnownSeedling]
     prefixes: frozenset[str]  # the letters in use, small: "r", "px"
+    families: frozenset[str] = frozenset()  # numbers that end in a letter, without it
 
     def seedling(self, number: str) -> KnownSeedling | None:
         """The seedling on record with this number, however its letters are written."""
@@ -89,4 +90,5 @@ def number_system(known: Known) -> NumberSystem:
         shapes=shapes,
         prefixes=frozenset(p.lower() for shape in shapes for p in shape.prefixes if p),
         seedlings={s.number.upper(): s for s in known.seedlings},
+        families=frozenset(s.number[:-1] for s in known.seedlings if s.number[-1:].isalpha()),
     )

@@ -66,6 +66,12 @@ def test_every_way_of_saying_one_number(said: str) -> None:
         ("S204", "S204", ("S204", "S117")),
         ("S two hundred and four", "S204", ("S204", "S117")),
         ("seventeen B", "17B", ("17B", "4A")),
+        ("see seventeen", "C17", ("C17", "D17", "D45")),
+        ("see 41 2", "C41-2", ("C41-2", "B9-5", "D7-1")),
+        ("41 2", "C41-2", ("C41-2", "B9-5", "D7-1")),  # no other letter goes with it
+        ("six 62 d", "62D", ("62C", "62D", "26D")),
+        ("118 a", "118A", ("118B", "26D")),  # not on record, beside one that is
+        ("31 oh seven oh", "31-070", ("31-007", "31-104")),
         ("17 B", "17B", ("17B", "4A")),
         ("seventeen bee", "17B", ("17B", "4A")),
         ("twenty-three eleven", "2311", ("2311", "2304")),
