@@ -7,31 +7,22 @@ from datetime import date
 from typing import Protocol, TypeVar
 
 from diary.linking.clips import Stretch, cut_clips
-from diary.linking.colours.statements import find_colour_statements
-from diary.linking.counts.counts import find_counts
-from diary.linking.decisions.decisions import find_decisions
 from diary.linking.document import Clip, Evidence, Plant, PlantKind, Reading, Suggestion
+from diary.linking.heard import hear
 from diary.linking.likeness.likened import Likeness
-from diary.linking.likeness.likeness import find_likenesses
 from diary.linking.observe import band_of, observe
 from diary.linking.others import told_of_others
 from diary.linking.parents.on_record import parents_on_record
-from diary.linking.parents.parentage import find_parents
-from diary.linking.sizes.measures import find_measurements
 from diary.linking.statement import Statement
-from diary.linking.traits.by_word import find_word_traits
 from diary.linking.turns.turns import find_turns
 from diary.reading.days import DayHeard, find_days
 from diary.reading.known import Known
-from diary.reading.mentions import Mentions, find_mentions
-from diary.reading.misheard.eye import eyes_respelt
-from diary.reading.misheard.trade_words import respelt
-from diary.reading.tokens import tokenise
+from diary.reading.mentions import Mentions
 from diary.reading.vocabulary import Vocabulary
 from diary.speech.transcript import Transcript
 
 # Raised whenever the same words would give another reading.
-READER_VERSION = "4"
+READER_VERSION = "5"
 
 
 # What is hardly ever misheard in talk about other things.
@@ -45,23 +36,12 @@ def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
     """Cut the talk into clips, link each to its plant and pull out the observations."""
-    talk = eyes_respelt(respelt(tokenise(transcript), vocabulary.trade), vocabulary)
-    if not talk.tokens:
+    heard = hear(transcript, vocabulary, known)
+    if heard is None:
         return Reading(clips=())
-    mentions = find_mentions(talk, vocabulary, known)
-    parents = find_parents(mentions)
-    likenesses = find_likenesses(mentions)
-    statements: list[Statement] = [
-        *parents,
-        *find_colour_statements(mentions),
-        *find_word_traits(mentions),
-        *find_measurements(mentions),
-        *find_counts(mentions),
-        *find_decisions(mentions),
-    ]
-    statements.sort(key=lambda s: s.start)
-    ends = [s.end for s in statements] + [x.end for x in likenesses]
-    turns = find_turns(mentions, parents, likenesses, ends)
+    mentions, statements = heard.mentions, heard.statements
+    parents, likenesses, talk = heard.parents, heard.likenesses, mentions.talk
+    turns = find_turns(heard)
     telling = [s.start for s in statements] + [x.start for x in likenesses]
     days = find_days(talk, recorded)
     firm = [s.start for s in statements if s.trait in _FIRM]

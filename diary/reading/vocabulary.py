@@ -13,7 +13,7 @@ from typing import Any
 from diary.errors import VocabularyError
 from diary.reading.misheard.trade_words import TradeWords, trade_words
 from diary.reading.phrases import PhraseBook
-from diary.reading.vocabulary_files import opened_classes, with_classes, words_of
+from diary.reading.vocabulary_files import opened_classes, weights_of, with_classes, words_of
 
 _FILES = (
     "colours",
@@ -112,6 +112,7 @@ class Vocabulary:
     never_cues: Mapping[str, PhraseBook]
     parent_cues: PhraseBook  # label: "seed_parent before", ...
     trade: TradeWords  # rightly spelt, to be told by sound
+    turn_signs: Mapping[str, Mapping[str, float]]  # what is turned to: a sign and its weight
     classes: Mapping[str, frozenset[str]]  # class -> its words, those of two words left out
 
 
@@ -161,6 +162,7 @@ def _load(folder: Path | None) -> Vocabulary:
     }
     return Vocabulary(
         classes=single,
+        turn_signs=weights_of("turn_signs"),
         trade=trade_words(
             data["trade_words"]["said"],
             data["trade_words"].get("twins", {}),

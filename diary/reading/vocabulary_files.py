@@ -10,6 +10,8 @@ from importlib import resources
 from pathlib import Path
 from typing import Any
 
+import msgspec
+
 from diary.errors import VocabularyError
 
 
@@ -35,6 +37,12 @@ def with_classes(value: Any, classes: Mapping[str, str], where: str) -> Any:
         raise VocabularyError(
             f"{where}: no class {missing} in classes.toml: '{value}'. Add it there, or mend it."
         ) from missing
+
+
+def weights_of(name: str) -> dict[str, dict[str, float]]:
+    """A shipped file of weights that were learnt: kind, sign, weight."""
+    shipped = resources.files("diary.data").joinpath(f"{name}.json").read_text(encoding="utf-8")
+    return msgspec.json.decode(shipped, type=dict[str, dict[str, float]])
 
 
 def words_of(name: str, folder: Path | None) -> dict[str, Any]:

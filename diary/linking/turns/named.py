@@ -1,6 +1,5 @@
 """Turning to a plant by its name: only where the plant itself is plainly shown."""
 
-from diary.linking.document import Plant, PlantKind
 from diary.linking.turns.brought_in import set_aside, shown_after
 from diary.linking.turns.lead_ins import LeadIns
 from diary.linking.turns.named_aside import crossed_after, only_likened, others_opinion, parent_told
@@ -20,6 +19,7 @@ from diary.linking.turns.named_here import (
     this_is_what,
 )
 from diary.linking.turns.openings import opening
+from diary.linking.turns.plant_named import plant_of
 from diary.linking.turns.walk import Turn
 from diary.reading.mentions import Mentions, Ref
 
@@ -237,18 +237,11 @@ def named_turn(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int]) ->
         return None
     if leads.compared(ref.start) and not (lead.shown or shown_there):
         return None
-    known = mentions.numbers.seedlings
-    number = next((s.number for s in known.values() if s.name == ref.title), None)
-    plant = (
-        Plant(kind=PlantKind.SEEDLING, number=number, on_record=True)
-        if number
-        else Plant(kind=PlantKind.CULTIVAR, name=ref.title, on_record=True)
-    )
     begin = opening(mentions, leads, lead, ref.start)
     return Turn(
         at=min(begin, kin_at) if kin_at is not None else begin,
         said=ref.start,
-        plant=plant,
+        plant=plant_of(mentions, ref),
         score=round(ref.score * 0.92, 3),
         rule="a named plant shown",
         runner_up=ref.runner_up,

@@ -6,37 +6,32 @@ plant without a number when the speaker says so, or moves on without giving one.
 comparison, a parent, a guess or a denial ("not twenty-three forty") turns nothing.
 """
 
-from collections.abc import Sequence
 from dataclasses import replace
 
 from diary.linking.document import PlantKind
-from diary.linking.likeness.likened import Likeness
-from diary.linking.statement import Statement
-from diary.linking.turns.by_looks import back_by_looks, pointings
+from diary.linking.heard import Heard
+from diary.linking.turns.by_looks import back_by_looks
 from diary.linking.turns.corrected import corrected
+from diary.linking.turns.events import Event, EventKind, events
 from diary.linking.turns.kin_told_apart import kin_told_apart
 from diary.linking.turns.lead_ins import LeadIns, lead_ins
 from diary.linking.turns.moved_on import came_back, moved_on
 from diary.linking.turns.named import named_turn
-from diary.linking.turns.nicknames import back_by_nickname, nicknames_again
-from diary.linking.turns.no_label import label_losses
+from diary.linking.turns.nicknames import back_by_nickname
 from diary.linking.turns.numbered import numbered_turn
-from diary.linking.turns.placed import shown_in_place, stands_there
+from diary.linking.turns.placed import stands_there
+from diary.linking.turns.signs import Signs
 from diary.linking.turns.unnumbered import unlabelled
-from diary.linking.turns.walk import Turn, Walk, telling_words
+from diary.linking.turns.walk import FIRST_WORDS, Turn, Walk
+from diary.linking.turns.weighed import weighed
 from diary.reading.mentions import Mentions, Ref
 
-_FIRST_WORDS = 60
 
-
-def find_turns(
-    mentions: Mentions,
-    parents: tuple[Statement, ...],
-    likenesses: tuple[Likeness, ...],
-    statement_ends: Sequence[int],
-) -> tuple[Turn, ...]:
+def find_turns(heard: Heard) -> tuple[Turn, ...]:
     """All turns in order; the first clip begins at the first of them."""
-    leads = lead_ins(mentions, statement_ends)
+    mentions, parents, likenesses = heard.mentions, heard.parents, heard.likenesses
+    leads = lead_ins(mentions, heard.ends)
+    signs = Signs(mentions, heard.statements, leads)
     taken = {i for s in parents for i in range(s.start, s.end)}
     taken |= {
         i
@@ -45,48 +40,27 @@ def find_turns(
         for i in range(x.operand.start, x.operand.end)
     }
     walk = Walk()
-    events: list[tuple[int, int, Ref | None]] = [(r.start, 0, r) for r in mentions.refs]
-    events += [(at, 1, None) for at in label_losses(mentions)]
-    events += [(m.start, 2, None) for m in mentions.cue("movement")]
-    events += [(r.start, 3, None) for r in mentions.cue("return")]
     passed: Ref | None = None
-    pointed = {p.start: p for p in pointings(mentions)}
-    events += [(start, 4, None) for start in pointed]
-    nicknames = {n.start: n for n in nicknames_again(mentions)}
-    events += [(start, 5, None) for start in nicknames]
-    placed = shown_in_place(mentions)
-    events += [(at, 6, None) for at in placed]
     numbered_to = 0
-    for at, kind, ref in sorted(events, key=lambda e: (e[0], e[1])):
-        if walk.turns and at <= walk.turns[-1].said and kind:
+    for event in events(mentions):
+        at, kind, ref = event.at, event.kind, event.ref
+        if walk.turns and at <= walk.turns[-1].said and ref is None:
             continue
-        if kind in (2, 6) and at == numbered_to:
+        if kind in _OWN_PLACE and at == numbered_to:
             continue  # "29-02 next to it is a sport": its own place
         turn = None
         if ref is not None and corrected(mentions, ref, leads, taken, walk):
             continue
-        if ref is not None and _again_in_passing(mentions, ref, passed):
-            continue
-        if ref is not None and walk.turns and kin_told_apart(mentions, ref):
-            continue
-        if ref is not None and _where_it_stands(mentions, ref, walk):
-            continue
-        if ref is not None and ref.is_number:
-            turn = numbered_turn(mentions, ref, leads, taken, parents, walk)
-        elif ref is not None:
-            turn = named_turn(mentions, ref, leads, taken)
-        elif kind == 1:
-            turn = unlabelled(mentions, at, leads, taken, walk)
-        elif kind == 2:
-            turn = moved_on(mentions, at, leads, taken, walk)
-        elif kind == 3:
-            turn = came_back(mentions, at, leads, walk)
-        elif kind == 5:
-            turn = back_by_nickname(mentions, nicknames[at], walk)
-        elif kind == 6:
-            turn = stands_there(mentions, at, placed[at], leads, taken, walk)
+        if ref is not None:
+            if not _in_passing(mentions, ref, passed, walk):
+                turn = (
+                    numbered_turn(mentions, ref, leads, taken, parents, walk)
+                    if ref.is_number
+                    else named_turn(mentions, ref, leads, taken)
+                )
         else:
-            turn = back_by_looks(mentions, pointed[at], leads, walk)
+            turn = _unnumbered_turn(mentions, event, leads, taken, walk)
+        turn = weighed(mentions, event, turn, signs, leads, taken, walk)
         if turn is None and ref is not None:
             passed = ref
         if turn is None or walk.current == turn.plant:
@@ -97,8 +71,28 @@ def find_turns(
         if walk.turns and turn.at < (floor := _past(mentions, walk.turns[-1].said)):
             turn = replace(turn, at=max(turn.at, min(floor, turn.said)))
         numbered_to = ref.end if ref is not None else numbered_to
-        _remember(mentions, turn, walk)
+        walk.turn_to(turn, mentions.talk.texts[turn.at : turn.at + FIRST_WORDS])
     return walk.turns
+
+
+_OWN_PLACE = frozenset({EventKind.MOVEMENT, EventKind.PLACE})
+
+
+def _unnumbered_turn(
+    mentions: Mentions, event: Event, leads: LeadIns, taken: set[int], walk: Walk
+) -> Turn | None:
+    """The turn that is made where no plant is named."""
+    if event.kind is EventKind.LABEL:
+        return unlabelled(mentions, event.at, leads, taken, walk)
+    if event.kind is EventKind.MOVEMENT:
+        return moved_on(mentions, event.at, leads, taken, walk)
+    if event.kind is EventKind.RETURN:
+        return came_back(mentions, event.at, leads, walk)
+    if event.kind is EventKind.PLACE:
+        return stands_there(mentions, event.at, event.placed_from, leads, taken, walk)
+    if event.nickname is not None:
+        return back_by_nickname(mentions, event.nickname, walk)
+    return back_by_looks(mentions, event.pointing, leads, walk) if event.pointing else None
 
 
 def _past(mentions: Mentions, said: int) -> int:
@@ -110,6 +104,16 @@ def _past(mentions: Mentions, said: int) -> int:
 
 
 _LIKENED_REACH = 7
+
+
+def _in_passing(mentions: Mentions, ref: Ref, passed: Ref | None, walk: Walk) -> bool:
+    return (
+        _again_in_passing(mentions, ref, passed)
+        or (bool(walk.turns) and kin_told_apart(mentions, ref))
+        or _where_it_stands(mentions, ref, walk)
+    )
+
+
 _PASSED_REACH = 8
 
 
@@ -155,14 +159,3 @@ def _number_found(mentions: Mentions, turn: Turn, leads: LeadIns, walk: Walk) ->
         return False
     moved = mentions.cue("movement", last.said + 1, turn.said + 1)
     return not moved and leads.told_before(turn.said) <= last.said + 1
-
-
-def _remember(mentions: Mentions, turn: Turn, walk: Walk) -> None:
-    walk.turns = (*walk.turns, turn)
-    walk.current = turn.plant
-    walk.shown = (*walk.shown, (turn.plant, turn.at))
-    if turn.plant.number:
-        walk.numbers = (*walk.numbers, turn.plant.number)
-    if turn.plant.kind is PlantKind.UNNAMED and all(p != turn.plant for p, _ in walk.unnamed):
-        words = telling_words(mentions.talk.texts[turn.at : turn.at + _FIRST_WORDS])
-        walk.unnamed = (*walk.unnamed, (turn.plant, words))

@@ -144,6 +144,18 @@ def _another_starts(mentions: Mentions, at: int, leads: LeadIns, recent: Turn) -
     return mentions.talk.punctuated and at == start and told and not words & _ADDED
 
 
+def new_or_recalled(mentions: Mentions, at: int, leads: LeadIns, walk: Walk) -> Plant:
+    """The plant without a number that is spoken of: one shown before where it is "the" one."""
+    start = mentions.talk.sentence(at)[0]
+    words = mentions.talk.texts[max(start, at - 8) : at + 4]
+    if walk.unnamed and (_DEFINITE & set(words) or leads.came_back_near(at)):
+        return _recalled(mentions, at, start, walk) or new_unnamed(walk)
+    return new_unnamed(walk)
+
+
+_DEFINITE = frozenset("the that our my again him her them".split())
+
+
 def _recalled(mentions: Mentions, at: int, start: int, walk: Walk) -> Plant | None:
     """The unnumbered plant that the words fit best; the only one there is, if none tells."""
     words = frozenset(mentions.talk.texts[max(start, at - 10) : at + 12])

@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass, field
 
-from diary.linking.document import Plant
+from diary.linking.document import Plant, PlantKind
 from diary.reading.habits.scope import Habit
 
+FIRST_WORDS = 60  # of what is told of a plant, by which it may be known again
 UNSAID = frozenset({Habit.DENIAL, Habit.WISH, Habit.QUESTION, Habit.REPORTED})
 # Words that tell nothing about which plant is meant.
 PLAIN_WORDS = frozenset(
@@ -43,6 +44,16 @@ class Walk:
     shown: tuple[tuple[Plant, int], ...] = ()  # plants with the token of their turn
     turns: tuple[Turn, ...] = ()
     told: dict[int, frozenset[str]] = field(default_factory=dict)  # words of each finished turn
+
+    def turn_to(self, turn: Turn, words: tuple[str, ...]) -> None:
+        """Go on to the plant; `words` are the first said of it."""
+        self.turns = (*self.turns, turn)
+        self.current = turn.plant
+        self.shown = (*self.shown, (turn.plant, turn.at))
+        if turn.plant.number:
+            self.numbers = (*self.numbers, turn.plant.number)
+        if turn.plant.kind is PlantKind.UNNAMED and all(p != turn.plant for p, _ in self.unnamed):
+            self.unnamed = (*self.unnamed, (turn.plant, telling_words(words)))
 
     def forget_last(self) -> None:
         """Take back the last turn, to a plant without a number seen for the first time."""
