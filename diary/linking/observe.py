@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from diary.linking.clips import Stretch
 from diary.linking.document import Band, Evidence, Observation, Value
+from diary.linking.latest_figures import latest_figures
 from diary.linking.second_thoughts import settle
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
@@ -44,6 +45,7 @@ def observe(
     marked = [_weighed(mentions, s, hedges) for s in statements if not _elsewhere(s, others)]
     settled = settle(mentions, [s for s in marked if s is not None])
     settled = _consistent(mentions, [s for s in settled if not s.negated])
+    settled = latest_figures(mentions, settled)
     observations = [_observation(mentions, s, stretch.turn.score) for s in _distinct(settled)]
     sure = tuple(o for o in observations if o.band is not Band.UNSURE)
     return sure, tuple(o for o in observations if o.band is Band.UNSURE)

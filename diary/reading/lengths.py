@@ -22,7 +22,10 @@ _GROWN = frozenset(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Length:
-    """A length at tokens start..end-1. `unit_said` is False where it is taken from before."""
+    """A length at tokens start..end-1. `unit_said` is False where it is taken from before.
+
+    `again` says that it is told in place of the length before it.
+    """
 
     start: int
     end: int
@@ -30,6 +33,7 @@ class Length:
     metric: bool
     singular: bool  # "a six inch ...": the unit in the singular after more than one
     unit_said: bool = True
+    again: bool = False
 
 
 def find_lengths(

@@ -34,6 +34,7 @@ _DENOMINATORS = {
     "sixteenths": 16,
 }
 _DECIMAL = re.compile(r"^\d+(?:\.\d+)?$")
+_POINTS = frozenset({"point", "comma", "dot"})  # "three comma four", as many a language has it
 _FRACTION = re.compile(r"^(\d+)/(\d+)$")
 
 
@@ -137,7 +138,9 @@ def quantity(texts: Sequence[str], at: int) -> Quantity | None:
     i = base.end
     if i < len(texts) and texts[i] == "dozen":
         return Quantity(at, i + 1, base.value * 12)
-    if i < len(texts) and texts[i] == "point":
+    if i < len(texts) and texts[i] == "odd" and base.value >= 10:
+        return Quantity(at, i + 1, base.value)  # "thirty odd centimetres"
+    if i < len(texts) and texts[i] in _POINTS:
         digits, j = "", i + 1
         while j < len(texts) and (ONES.get(texts[j], 10) < 10 or texts[j] in ("oh", "nought")):
             digits += str(ONES.get(texts[j], 0))

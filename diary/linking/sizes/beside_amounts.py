@@ -41,6 +41,20 @@ def _another_subject(mentions: Mentions, end: int) -> bool:
     return mentions.vocabulary.counted.at(talk.texts, end) is None
 
 
+def no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
+    """Whether captions go on with something else than a thing counted: "call it 5 and a half"."""
+    talk, vocabulary = mentions.talk, mentions.vocabulary
+    if talk.punctuated:
+        return False
+    if amount.value != int(amount.value):
+        return True
+    if any(
+        book.at(talk.texts, amount.end) for book in (vocabulary.other_units, vocabulary.germinated)
+    ):
+        return False
+    return not any(vocabulary.counted.at(talk.texts, amount.end + k) for k in range(3))
+
+
 def for_a_part(mentions: Mentions, at: int) -> bool:
     """ "and twenty for the height of her", "a hundred and ten for the whole head"."""
     talk, vocabulary = mentions.talk, mentions.vocabulary

@@ -4,6 +4,7 @@
 stem. It's forty-five millimetres".
 """
 
+from diary.linking.sizes.leaf_sizes import MEASURING, leaf_is_sized
 from diary.linking.sizes.measured_nouns import (
     COPULAS,
     NOTHING,
@@ -17,9 +18,6 @@ from diary.reading.numerals import quantity
 from diary.reading.phrases import Found
 from diary.reading.tokens import QUERY
 
-_MEASURING = frozenset(
-    "measure measured measuring ruler rule tape calipers callipers gauge width across size".split()
-)
 _NO_COMPARATIVE = frozenset("flower after under never other centimeter over ruler".split())
 _REACH = 14
 _OBJECTS = frozenset(
@@ -55,22 +53,16 @@ def carried_over(mentions: Mentions, low: int, at: int) -> str:
         if f.label != NOTHING
         and not is_place(mentions, f, start, low)
         and not _compared(mentions, f, start)
-        and not (f.label == "leaf" and _back_to_the_flower(mentions, f.end, at))
+        and (f.label != "leaf" or leaf_is_sized(mentions, f, at))
     ]
     if not nouns or low - nouns[-1].end > _REACH:
         return ""
-    if _MEASURING & set(talk.texts[nouns[-1].start - 6 : low]) and found[-1].label != NOTHING:
+    if MEASURING & set(talk.texts[nouns[-1].start - 6 : low]) and found[-1].label != NOTHING:
         return nouns[-1].label
     told = [f.label for f in nouns if _is_subject(mentions, f)]
     if not told:
         return ""
     return told[0] if talk.punctuated else told[-1]
-
-
-def _back_to_the_flower(mentions: Mentions, low: int, at: int) -> bool:
-    """ "the leaf is cut. The ground is white. Two inches": the talk has left the leaf."""
-    leafy = ("leaf", "zone", "stem", "edge", "bloom")
-    return any(p.label not in leafy for p in mentions.parts_in(low, at))
 
 
 def _compared(mentions: Mentions, noun: Found, low: int) -> bool:

@@ -3,6 +3,7 @@
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
+from diary.reading.phrases import Found
 
 _FILL = frozenset(
     "or so at the most least roughly about right nearly and bit a in all good fully maybe "
@@ -32,7 +33,7 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
         if talk.tokens[i].mark in (".", "?") or talk.tokens[i - 1].mark in (".", "?"):
             return _before(mentions, length)
         i += 1
-    found = vocabulary.dimensions.at(talk.texts, i)
+    found = vocabulary.dimensions.at(talk.texts, i) or _from_end_to_end(mentions, i)
     if found is None or talk.between(length.end - 1, i, (".", "?")):
         return _rises(mentions, length) or _before(mentions, length)
     if talk.texts[found.start - 1] == "and" and talk.texts[found.end : found.end + 1] == ("it",):
@@ -55,6 +56,16 @@ def dimension_of(mentions: Mentions, length: Length) -> tuple[str, int]:
     return found.label, found.end
 
 
+def _from_end_to_end(mentions: Mentions, at: int) -> Found | None:
+    """ "from wing to wing", "ear to ear": across, whatever the ends are called."""
+    texts = mentions.talk.texts
+    i = at + (texts[at : at + 1] == ("from",))
+    twins = texts[i + 1 : i + 2] == ("to",) and texts[i : i + 1] == texts[i + 2 : i + 3]
+    if not twins or quantity(texts, i) is not None:
+        return None
+    return Found(at, i + 3, "across")
+
+
 def _of_the_whole_flower(mentions: Mentions, at: int) -> bool:
     """ "three and a half across the whole flower"; not "across the whole plant"."""
     noun = mentions.vocabulary.subjects.at(mentions.talk.texts, at + 2)
@@ -74,6 +85,16 @@ def _rises(mentions: Mentions, length: Length) -> tuple[str, int] | None:
     ):
         return "tall", end
     return None
+
+
+def _list_goes_on(mentions: Mentions, low: int, at: int) -> bool:
+    """ "height fourteen centimetres | spread nineteen": a size with its name stands before."""
+    before = [x for x in mentions.lengths_in(max(low, at - 6), at) if x.end == at]
+    if not before:
+        return False
+    texts, start = mentions.talk.texts, before[0].start
+    named = texts[start - 1 : start] + texts[start - 2 : start - 1]
+    return bool(set(named) & _NAMES)
 
 
 _THAN_IT = tuple(("than", it, be) for it in ("it", "she", "he") for be in ("is", "'s", "was"))
@@ -104,6 +125,7 @@ def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
             and f.end == length.start
             and (
                 talk.texts[f.start - 1] in ("the", "its", "and")
+                or _list_goes_on(mentions, low, f.start)
                 or mentions.vocabulary.subjects.at(talk.texts, f.start - 1) is not None
             )
         )

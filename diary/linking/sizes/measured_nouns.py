@@ -4,6 +4,7 @@
 small, it's a centimetre across"; not "well above the leaves, five centimetres across".
 """
 
+from diary.linking.sizes.leaf_sizes import leaf_left_behind
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
@@ -168,6 +169,7 @@ def named_before(mentions: Mentions, low: int, at: int) -> list[Found]:
         if not mentions.masked[f.start]
         and (f.label != NOTHING or _leads_to(mentions, f, at))
         and not _likened(mentions, f)
+        and not leaf_left_behind(mentions, f, at)
         and not _only_counted(mentions, f, at)
     ]
     many = of_many(mentions, found, at)

@@ -14,7 +14,7 @@ from diary.linking.sizes.unsaid_units import without_unit
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
-_SAME_SIZE_WORDS = 16
+_SAME_SIZE_WORDS, _LOOKED_WITHIN = 16, 24
 # "six centimetres and a bit; on the callipers it's sixty-three millimetres"
 _INSTRUMENTS = frozenset("calipers callipers ruler rule tape gauge exactly exact precise".split())
 
@@ -26,6 +26,9 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
     measured: list[Measured] = []
     dropped = -1
     for x in lengths:
+        if x.again and measured and x.start - measured[-1].length.end <= _LOOKED_WITHIN:
+            measured[-1] = replace(measured[-1], length=x, dimension_end=x.end)
+            continue
         second_side = mentions.talk.texts[x.start - 1 : x.start] == ("by",)
         m = measure(mentions, x, measured[-1] if measured else None)
         if m is None or (second_side and dropped == x.start - 1):

@@ -15,9 +15,11 @@ from diary.linking.sizes.beside_amounts import (
     for_a_part,
     is_over,
     many_before,
+    no_other_thing,
     noun_right_before,
     told_of_it,
 )
+from diary.linking.sizes.second_look import looked_again
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity
@@ -60,7 +62,8 @@ def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
             at += 1
         before = [*lengths[max(0, at - 1) : at], *found[-1:]]
         previous = max(before, key=lambda x: x.end, default=None)
-        unit = _unit_for(mentions, amount, previous, units)
+        again = previous is not None and looked_again(mentions, amount, previous)
+        unit = _unit_for(mentions, amount, previous, units, again=again)
         if unit is not None:
             found.append(
                 Length(
@@ -70,6 +73,7 @@ def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
                     metric=unit.metric,
                     singular=False,
                     unit_said=False,
+                    again=again,
                 )
             )
     return found
@@ -105,7 +109,12 @@ def _units_heard(mentions: Mentions, taken: set[int]) -> list[_Heard]:
 
 
 def _unit_for(
-    mentions: Mentions, amount: Quantity, previous: Length | None, units: list[_Heard]
+    mentions: Mentions,
+    amount: Quantity,
+    previous: Length | None,
+    units: list[_Heard],
+    *,
+    again: bool,
 ) -> Unit | None:
     """The unit that the amount is meant in, if it is a size at all."""
     talk = mentions.talk
@@ -124,14 +133,14 @@ def _unit_for(
     ends = is_over(mentions, amount.end)
     headed = noun_right_before(mentions, amount.start) and ends
     mended = near and previous is not None and _mends(mentions, amount, previous)
-    mended = mended and (ends or bool(way) or _no_other_thing(mentions, amount))
+    mended = again or (mended and (ends or bool(way) or no_other_thing(mentions, amount)))
     now = talk.texts[amount.end : amount.end + 1] in (("now",), ("today",))
     now = now or _otherwise(mentions, amount, previous)
     fraction = near and (broken(amount) or now) and ends and told_of_it(mentions, amount.start)
     if near and previous is not None and (after or headed or mended or fraction):
         unit = _unit_of(mentions, previous, units)
         ratio = amount.value * unit.mm / max(previous.mm, 0.1) if unit is not None else 0.0
-        like = 0.6 <= ratio <= (2.5 if now else 1.7)
+        like = (0.35 if again else 0.6) <= ratio <= (2.6 if again or now else 1.7)
         if (
             unit is not None
             and (like or not (mended or now))
@@ -194,20 +203,6 @@ _CALLIPERS = frozenset({"callipers", "calipers", "calliper", "caliper", "gauge"}
 
 def _in(span: tuple[float, float], mm: float) -> bool:
     return span[0] <= mm <= span[1]
-
-
-def _no_other_thing(mentions: Mentions, amount: Quantity) -> bool:
-    """Whether captions go on with something else than a thing counted: "call it 5 and a half"."""
-    talk, vocabulary = mentions.talk, mentions.vocabulary
-    if talk.punctuated:
-        return False
-    if amount.value != int(amount.value):
-        return True
-    if any(
-        book.at(talk.texts, amount.end) for book in (vocabulary.other_units, vocabulary.germinated)
-    ):
-        return False
-    return not any(vocabulary.counted.at(talk.texts, amount.end + k) for k in range(3))
 
 
 def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
