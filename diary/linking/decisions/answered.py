@@ -15,6 +15,7 @@ _ASKING = frozenset(
     "is are am should shall will would do does did can could what who why how which where has "
     "have".split()
 )
+_ASKING_I = (("shall", "i"), ("shall", "we"), ("should", "i"), ("should", "we"))
 _LEADS = frozenset("and so but well now then or right".split())
 _SHORT, _ANSWER_WITHIN = 5, 3
 
@@ -39,10 +40,13 @@ def answer(mentions: Mentions, found: Found) -> Answer:
         )
     else:
         asks = Habit.QUESTION in mentions.scopes.habits(found.start, found.end)
+        shall_i = talk.texts[found.start - 2 : found.start] in _ASKING_I
+        asks = asks or (shall_i and not talk.texts[found.start].startswith("'"))
         stop = found.end
     if not asks:
         return Answer.NOT_ASKED
     for said, habit in ((Answer.YES, "answer_yes"), (Answer.NO, "answer_no")):
-        if mentions.cue(habit, stop, stop + _ANSWER_WITHIN):
+        cues = mentions.cue(habit, stop, stop + _ANSWER_WITHIN)
+        if any(talk.texts[cue.end : cue.end + 1] != ("not",) for cue in cues):
             return said
     return Answer.OPEN

@@ -110,6 +110,8 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
             return False
         if mentions.masked[i]:
             return False
+        if _stood_on(talk.texts, i):
+            continue
         if mentions.vocabulary.decision_things.at(talk.texts, i) or _is_kin(mentions, i):
             return i == low or bool(_POINTERS & set(talk.texts[max(low, i - 3) : i]))
         if text in ("that", "this", "these", "those", "her") and (
@@ -117,6 +119,14 @@ def thing_before(mentions: Mentions, found: Found) -> bool:
         ):
             return False
     return False
+
+
+def _stood_on(texts: tuple[str, ...], at: int) -> bool:
+    """ "I'll have it on our table at the show": where something stands is not spoken of."""
+    return texts[at - 1] in _POINTERS and texts[max(0, at - 2)] in _STANDING
+
+
+_STANDING = frozenset({"on", "in", "at", "onto", "from", "into"})
 
 
 def noun_before(mentions: Mentions, found: Found) -> bool:

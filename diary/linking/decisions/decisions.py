@@ -4,8 +4,6 @@ A denied decision is none ("I won't be breeding from it"), one under a condition
 proposed ("I might name it", "if it does nothing by June it's for the heap").
 """
 
-import re
-
 from diary.linking.decisions.answered import Answer, answer
 from diary.linking.decisions.crosses_to_make import crosses_to_make
 from diary.linking.decisions.decided_of import is_of_the_plant
@@ -14,6 +12,7 @@ from diary.linking.decisions.intended import find_intended
 from diary.linking.decisions.judged_later import find_judged_later
 from diary.linking.decisions.overturned import denied_by, overturned, put_off
 from diary.linking.decisions.padding import padded
+from diary.linking.decisions.perhaps import only_perhaps
 from diary.linking.decisions.refused import find_refused
 from diary.linking.decisions.undecided import (
     confirmed,
@@ -27,11 +26,6 @@ from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
-_MAYBE = re.compile(
-    r"\b(might|(?<!in )(?<!of )(?<!by )(?<!last )(?<!next )may|could|maybe|perhaps|wonder"
-    r"|think about|thinking about|thinking of|thought of)\b"
-)
-_SOME_DAY = re.compile(r"\b(some|one) day\b|\bsomeday\b")
 # Words of denial that belong to a way of deciding: "not worth the space", "not going anywhere".
 _OWN_DENIAL = frozenset({"not", "no", "never", "without", "nowhere", "cannot", "hardly", "nobody"})
 # "not going anywhere" keeps, "no room for it" discards; "taking no cuttings" is no decision.
@@ -73,10 +67,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 taken |= set(range(f.start, f.end))
                 kept.append(other)
             continue
-        low = talk.sentence(f.start)[0]
-        lead = " ".join(talk.texts[max(low, f.start - 8) : f.start])
-        firm = not _MAYBE.search(lead) and Habit.HYPOTHETICAL not in habits
-        firm = firm and not _SOME_DAY.search(" ".join(talk.texts[f.start : f.end + 5]))
+        firm = not only_perhaps(mentions, f) and Habit.HYPOTHETICAL not in habits
         firm = firm and not under_condition(mentions, f)
         firm = firm or confirmed(mentions, f)
         taken |= set(range(f.start, f.end))
@@ -102,10 +93,13 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
 
 
 def _reported(mentions: Mentions, found: Found) -> bool:
-    """ "my wife says keep it"; not "my wife thinks not, so it shall have another year"."""
+    """ "my wife says keep it"; not "she thinks not, so it shall have another year", nor "I said
+    wait, no, bin it"."""
     texts = mentions.talk.texts
     return any(
-        scope.habit is Habit.REPORTED and not {"so", "but"} & set(texts[scope.cue : found.start])
+        scope.habit is Habit.REPORTED
+        and not {"so", "but"} & set(texts[scope.cue : found.start])
+        and not (texts[scope.cue] in ("i", "we") and "no" in texts[scope.cue : found.start])
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
     )

@@ -44,7 +44,9 @@ def denied_by(mentions: Mentions, found: Found) -> int | None:
         scope.cue
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
-        if scope.habit is Habit.DENIAL and 0 < found.start - scope.cue <= reach
+        if scope.habit is Habit.DENIAL
+        and 0 < found.start - scope.cue <= reach
+        and not _says_no(mentions, scope.cue, found)
     ]
     cues += [
         cue.start
@@ -55,6 +57,14 @@ def denied_by(mentions: Mentions, found: Found) -> int | None:
     ]
     cues += _before_padding(mentions, found)
     return doubt if doubt is not None else max(cues, default=None)
+
+
+def _says_no(mentions: Mentions, cue: int, found: Found) -> bool:
+    """ "no bin it", "no, give her another year": an answer, where no noun follows."""
+    talk, at = mentions.talk, cue + 1
+    if talk.texts[cue] != "no" or at != found.start:
+        return False
+    return found.end - at > 1 and talk.texts[at + 1] in mentions.vocabulary.classes["it"]
 
 
 def _before_padding(mentions: Mentions, found: Found) -> list[int]:

@@ -6,6 +6,7 @@ it would be madness", "I'd keep it if it had any colour".
 
 from itertools import pairwise
 
+from diary.linking.decisions.anew import begins_anew
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA
@@ -53,6 +54,7 @@ def nearly(mentions: Mentions, found: Found) -> bool:
         and found.start - cue.end <= _CUE_REACH
         and not _TURNS & set(talk.texts[cue.end : found.start])
         and not talk.between(cue.start, found.start, (COMMA,))
+        and begins_anew(talk, cue.end, found.start + 1) is None
         for cue in mentions.cue("nearly", max(low, found.start - _CUE_REACH - 5), found.start + 1)
     )
 
@@ -156,7 +158,9 @@ def not_such_a_one(mentions: Mentions, found: Found) -> bool:
 def lesser(mentions: Mentions, found: Found) -> bool:
     """ "it needs a drink more than it needs a bigger pot", "rather than bin it"."""
     texts = mentions.talk.texts
-    lead = texts[max(mentions.talk.sentence(found.start)[0], found.start - 6) : found.start]
+    low = max(mentions.talk.sentence(found.start)[0], found.start - 6)
+    anew = begins_anew(mentions.talk, low, found.start + 1)
+    lead = texts[low if anew is None else anew : found.start]
     return ("than" in lead and bool({"more", "rather", "sooner", "better"} & set(lead))) or (
         lead[-2:] == ("instead", "of")
     )
@@ -212,7 +216,14 @@ def long_done(mentions: Mentions, found: Found) -> bool:
     low = max(talk.clause(found.start)[0], found.start - 3)
     past = _PAST if found.label == "show" else _PAST - {"won"}  # "it's won its place"
     return bool(past & set(talk.texts[low : found.start + 1])) or (
-        "had" in talk.texts[low : found.start] and found.label == "show"
+        found.label == "show" and _had_there(talk.texts[talk.clause(found.start)[0] : found.start])
+    )
+
+
+def _had_there(lead: tuple[str, ...]) -> bool:
+    """ "I had it at the show", "I've had it on the bench at the show twice"."""
+    return "had" in lead[-3:] or any(
+        lead[i - 1] in ("'ve", "have", "has") for i in range(1, len(lead)) if lead[i] == "had"
     )
 
 

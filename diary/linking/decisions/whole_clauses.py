@@ -30,10 +30,26 @@ def is_a_whole_clause(mentions: Mentions, found: Found) -> bool:
         return False  # "it was out at Easter and it's out now"
     padding = {i for cue in mentions.cue("padding", low, high) for i in range(cue.start, cue.end)}
     ends = all(i in padding for i in range(found.end, high)) or (after and after[0] in _TAILS)
+    ends = ends or _goes_on_anew(mentions, found.end)
     named = mentions.colours_in(found.start - 1, found.start) or _off_to_a_show(mentions, found)
     return bool(ends) and not named and _is_led(mentions, found, low, padding)
 
 
+def _goes_on_anew(mentions: Mentions, at: int) -> bool:
+    """ "that one stays | i don't have many", "so it stays | 23-06"; not "it stays the same"."""
+    talk = mentions.talk
+    if talk.punctuated or at >= len(talk.texts):
+        return False
+    after = talk.texts[at]
+    return after in _BEGINNING or (after in _SUBJECTS and talk.texts[at + 1 : at + 2] in _VERBS)
+
+
+_SUBJECTS = frozenset("it she he they we you that this these those there".split())
+_VERBS = tuple(
+    (verb,)
+    for verb in "'s is 'll will 'd would has had was are 're do does did can could goes".split()
+)
+_BEGINNING = frozenset("i what who why where how my our yes yeah hang hello".split())
 _IN_FLOWER = (("now",), ("today",), ("already",), ("again",), ("too",))
 
 
@@ -43,7 +59,11 @@ def _is_led(mentions: Mentions, found: Found, low: int, padding: set[int]) -> bo
     at = found.start
     while at > low and (at - 1 in padding or talk.texts[at - 1] in _LEADS | _POINTING):
         at -= 1
-    return at == low or "so" in talk.texts[at : found.start]
+    relative = talk.texts[at] == "that" and at and talk.texts[at - 1] in _RELATED
+    return (at == low and not relative) or "so" in talk.texts[at : found.start]
+
+
+_RELATED = frozenset("ones one all those any plants flowers things everything anything".split())
 
 
 _TAILS = frozenset(

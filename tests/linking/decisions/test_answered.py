@@ -13,6 +13,9 @@ from tests.reading.said import values
         (("That's a keeper, isn't it?",), ["keep"]),
         (("What would you do, keep it?",), []),
         (("Should I bin it?", "Copper Lantern was worse."), []),
+        (("are we keeping it then course we are",), ["keep"]),
+        (("Am I to keep it, for the sake of a throat? I am not.",), []),
+        (("Shall I keep it?", "I shall not."), ["discard"]),
     ],
 )
 def test_answers(said: tuple[str, ...], decisions: list[str]) -> None:

@@ -11,6 +11,7 @@ from tests.reading.said import values
         ("So that one stays, and the label goes back in.", "keep"),
         ("No, she goes.", "discard"),
         ("Bin bag.", "discard"),
+        ("that one stays i don't have many of those", "keep"),
         ("She's another pale pink so more cuttings", "propagate"),
         ("it's the sixth red i've had out of this cross so bin", "discard"),
     ],
