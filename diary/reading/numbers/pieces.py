@@ -205,3 +205,8 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
             i += 1
         else:
             return
+
+
+def inside_word(pieces: list[Piece], size: int) -> bool:
+    """Whether the first pieces end inside a written word: the 24 of "24B07"."""
+    return size < len(pieces) and pieces[size].end == pieces[size - 1].end

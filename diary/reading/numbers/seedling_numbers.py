@@ -11,9 +11,18 @@ pot", "4 pound 50", "31 degrees"): whatever is followed by a unit or a thing cou
 
 from dataclasses import replace
 
+from diary.reading.numbers.amounts import counted_or_measured
+from diary.reading.numbers.cut_short import cut_short
 from diary.reading.numbers.figures import is_figure
 from diary.reading.numbers.layout import NO_SUFFIX, lay_out
-from diary.reading.numbers.pieces import ORDINARY_LETTERS, SEPARATORS, ZERO, Piece, pieces_from
+from diary.reading.numbers.pieces import (
+    ORDINARY_LETTERS,
+    SEPARATORS,
+    ZERO,
+    Piece,
+    inside_word,
+    pieces_from,
+)
 from diary.reading.numbers.system import PLAUSIBLE, NumberHeard, NumberSystem
 from diary.reading.numbers.told_by_batch import number_of
 from diary.reading.numerals import ONES, quantity
@@ -113,10 +122,10 @@ def _number_at(
         pieces.pop()
     candidates: list[NumberHeard] = []
     for size in range(len(pieces), 0, -1):
-        if pieces[size - 1].kind == "sep" or _inside_word(pieces, size):
+        if pieces[size - 1].kind == "sep" or inside_word(pieces, size):
             continue
         end = pieces[size - 1].end
-        if _counted_or_measured(talk, at, end, vocabulary):
+        if counted_or_measured(talk, at, end, vocabulary):
             continue
         broken = talk.between(at, end - 1, (",",)) and not any(
             p.kind == "sep" for p in pieces[:size]
@@ -140,12 +149,7 @@ def _number_at(
             runner_up=other.number if other else None,
             runner_up_score=other.score if other else None,
         )
-    return _cut_short(talk, at, pieces, system, vocabulary)
-
-
-def _inside_word(pieces: list[Piece], size: int) -> bool:
-    """Whether the first pieces end inside a written word: the 24 of "24B07"."""
-    return size < len(pieces) and pieces[size].end == pieces[size - 1].end
+    return cut_short(talk, at, pieces, system, vocabulary)
 
 
 def _goes_on(talk: Talk, pieces: list[Piece], size: int) -> bool:
@@ -174,131 +178,9 @@ def _digit_left(talk: Talk, pieces: list[Piece], end: int) -> float:
     return _DIGIT_LEFT if single else 0.0
 
 
-def _cut_short(
-    talk: Talk, at: int, pieces: list[Piece], system: NumberSystem, vocabulary: Vocabulary
-) -> NumberHeard | None:
-    """The last part of a number: "105", "seventeen A", "C", "plant four"."""
-    if at and talk.texts[at - 1] in _COUNTED_OFF and talk.texts[at] not in _LETTER_NAMES:
-        return None
-    suffixed = any(shape.suffixed for shape in system.shapes)
-    if suffixed and not pieces and (letter := _letter_by_name(talk, at)):
-        return NumberHeard(
-            start=at, end=at + 1, number="", score=PLAUSIBLE, on_record=False, cut=((), letter)
-        )
-    most = max(shape.groups for shape in system.shapes)
-    for size in range(min(len(pieces), 4), 0, -1):
-        run, end = pieces[:size], pieces[size - 1].end
-        digits = [p.text for p in run if p.kind in ("digits", "split")]
-        letters = [p.text for p in run if p.kind == "letter"]
-        if any(p.kind == "sep" for p in run) or (letters and run[-1].kind != "letter"):
-            continue
-        if talk.between(at, end - 1, (",",)) or _inside_word(pieces, size):
-            continue
-        if len(letters) > 1 or (letters and not suffixed) or any(p.guess for p in run):
-            continue
-        if _counted_or_measured(talk, at, end, vocabulary):
-            continue
-        if not digits and not _lone_letter(talk, at):
-            continue
-        joined = "".join(digits)
-        if len(joined) > 3:
-            continue
-        if (not digits and not letters) or _is_no_number_alone(talk, at, end):
-            continue
-        if digits and not letters and (suffixed and all(s.suffixed for s in system.shapes)):
-            continue
-        groups: tuple[str, ...] = (joined,) if digits else ()
-        if most == 3 and len(digits) == 2:
-            groups = (digits[0], digits[1])
-        return NumberHeard(
-            start=at,
-            end=end,
-            number="",
-            score=PLAUSIBLE,
-            on_record=False,
-            cut=(groups, letters[0] if letters else ""),
-        )
-    return None
-
-
 # "last one, twenty-three twenty-three": here "one" is no part of a number.
 _ONE_IS_PRONOUN = frozenset(
     "last this next that first another the which final new other only end each every "
     "good nice big little no".split()
 )
 _ALONG = frozenset("along over up down across on back more move skip shuffle miss".split())
-# After these a number counts things: "on the two top ones", "all three".
-_COUNTED_OFF = frozenset(
-    "the these those all both my our a about only of other some last first every".split()
-)
-_LETTER_NAMES = frozenset("abcdefgh")
-_NO_NUMBER_ALONE = frozenset({("one",), ("a",), ("zero",), ("one", "oh")})
-
-
-def _is_no_number_alone(talk: Talk, at: int, end: int) -> bool:
-    """ "one", "a"; but "number one is a pink"."""
-    if texts_of(talk, at, end) not in _NO_NUMBER_ALONE:
-        return False
-    told = bool(talk.tokens[end - 1].mark) or talk.texts[end : end + 1] in (("is",), ("'s",))
-    return not (told and at and talk.texts[at - 1] == "number" and talk.texts[at] == "one")
-
-
-def texts_of(talk: Talk, start: int, end: int) -> tuple[str, ...]:
-    """The tokens start..end-1; a lone letter "A" counts as itself."""
-    run = talk.texts[start:end]
-    return ("A",) if run == ("a",) and talk.tokens[start].capital else run
-
-
-def _lone_letter(talk: Talk, at: int) -> bool:
-    token = talk.tokens[at]
-    if len(token.text) != 1 or not token.text.isalpha() or token.text in "ios":
-        return False
-    return token.text != "a" or (token.capital and talk.punctuated and not _after_stop(talk, at))
-
-
-_NAMED = {"bee": "b", "be": "b", "see": "c", "sea": "c", "dee": "d", "eff": "f", "gee": "g"}
-
-
-def _letter_by_name(talk: Talk, at: int) -> str:
-    """ "and see is darker", "then bee has a white eye": where no ordinary word can stand."""
-    if at + 1 >= len(talk.texts) or talk.texts[at + 1] not in ("is", "'s", "has", "was", "looks"):
-        return ""
-    leads = at and talk.texts[at - 1] in ("and", "then", "now", "but", "so", "next", "while")
-    return _NAMED.get(talk.texts[at], "") if leads else ""
-
-
-def _after_stop(talk: Talk, at: int) -> bool:
-    return at == 0 or talk.tokens[at - 1].mark in (".", "?")
-
-
-_MEASURED = (("tall",), ("wide",), ("across",), ("high",))
-_BITS = frozenset("half quarter bit third touch fraction little smidgen smidge".split())
-
-
-def _counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabulary) -> bool:
-    """Whether the words after make it an amount: "31 degrees", "fourteen buds", "4 and a half"."""
-    texts = talk.texts
-    if talk.between(end - 1, end, (".", ",", "?")):
-        return False
-    if vocabulary.units.at(texts, end):
-        return True
-    amount = quantity(texts, start)
-    if amount is not None and amount.end < end and texts[end - 1].startswith("0"):
-        return False  # "23 04 heads about the size of an orange"
-    if vocabulary.other_units.at(texts, end) or texts[end : end + 1] in _MEASURED:
-        return True
-    rest = texts[end : end + 3]
-    if (
-        (rest[:2] == ("and", "a") and rest[2:] != () and rest[2] in _BITS)
-        or rest[:1] in (("hundred",), ("hundreds",))
-        or rest[:1] == ("of",)
-    ):
-        return True
-    if rest[:1] == ("and",) and len(rest) > 1 and (rest[1] in ("half", "quarter")):
-        return True
-    counted = vocabulary.counted.at(texts, end) or (
-        end + 1 < len(texts)
-        and any(texts[end] in words for words in vocabulary.between.values())
-        and vocabulary.counted.at(texts, end + 1)
-    )
-    return bool(counted) and texts[start - 1 : start] != ("number",)
