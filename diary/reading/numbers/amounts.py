@@ -3,6 +3,7 @@
 "31 degrees", "fourteen buds", "4 and a half"; not "number 4 seeds well".
 """
 
+from diary.reading.numbers.pieces import LETTER_NAMES
 from diary.reading.numerals import quantity
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
@@ -16,6 +17,8 @@ def counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabulary
     texts = talk.texts
     if talk.between(end - 1, end, (".", ",", "?")):
         return False
+    if texts[end : end + 1] == ("c",) and _lettered(texts, start, end):
+        return False  # "34 b 3 c was the mother", no degrees
     if vocabulary.units.at(texts, end):
         return True
     amount = quantity(texts, start)
@@ -37,4 +40,14 @@ def counted_or_measured(talk: Talk, start: int, end: int, vocabulary: Vocabulary
         and any(texts[end] in words for words in vocabulary.between.values())
         and vocabulary.counted.at(texts, end + 1)
     )
+    if counted and _lettered(texts, start, end) and not texts[end].endswith("s"):
+        return False  # "34 f 20 slip copper was the mother"
     return bool(counted) and texts[start - 1 : start] != ("number",)
+
+
+def _lettered(texts: tuple[str, ...], start: int, end: int) -> bool:
+    """Whether a letter stands before the last digits."""
+    return any(
+        (len(text) == 1 and text.isalpha()) or text in LETTER_NAMES
+        for text in texts[start : end - 1]
+    )

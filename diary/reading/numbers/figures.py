@@ -55,8 +55,18 @@ def is_figure(talk: Talk, heard: NumberHeard, vocabulary: Vocabulary) -> bool:
 
 def _follows(talk: Talk, start: int, vocabulary: Vocabulary, habit: str) -> bool:
     """Whether a phrase of the habit ends right before the number, no mark between."""
-    found = vocabulary.cues[habit].find(talk.texts, max(0, start - _REACH), start)
-    return any(f.end == start and not talk.between(f.start, start, (".", "?", ",")) for f in found)
+    texts = talk.texts
+    pointed = start > 1 and texts[start - 2] in _POINTING and texts[start - 1] in ("is", "'s")
+    found = vocabulary.cues[habit].find(texts, max(0, start - _REACH), start)
+    return any(
+        f.end == start
+        and not (pointed and f.start < start - 2)  # "swing the phone round and that's 25 30"
+        and not talk.between(f.start, start, (".", "?", ","))
+        for f in found
+    )
+
+
+_POINTING = frozenset({"this", "that", "here", "these", "those"})
 
 
 def _is_date(talk: Talk, heard: NumberHeard) -> bool:

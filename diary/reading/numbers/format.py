@@ -32,8 +32,8 @@ class Parts:
 
     @property
     def joined(self) -> bool:
-        """A four-digit number whose first two digits are a year: 2311."""
-        return not self.prefix and len(self.groups) == 1 and len(self.groups[0]) == 4
+        """Digits in one run, of which the first two are a year: 2311, 28112, R2307."""
+        return len(self.groups) == 1 and len(self.groups[0]) in (4, 5)
 
     @property
     def kind(self) -> tuple[object, ...]:

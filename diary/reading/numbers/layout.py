@@ -49,6 +49,8 @@ def lay_out(
                 or suffixed_only(shape)
             ):
                 return []
+            if shape.letter_between and len(prefix) > 1:
+                return []  # "34 see three, C was the mother"
             penalty = _NEW_PREFIX
     elif "" not in shape.prefixes:
         prefix, penalty = min(shape.prefixes), _NO_PREFIX
@@ -91,6 +93,8 @@ def lay_out(
             score = NEAR_RECORD
         elif _year_near(groups, shape):
             score = PLAUSIBLE
+        elif sum(map(len, groups)) < sum(low for low, _ in shape.widths):
+            continue  # "24 115, one one five": no 1-15, nor 11-5
         else:
             score = FAR
         if shape.groups == 1 and not shape.joined and not prefix and known is None:

@@ -13,7 +13,7 @@ ZERO = frozenset("oh o zero nought naught ought".split())
 SEPARATORS = frozenset("dash hyphen slash stroke dot point oblique minus".split())
 
 
-_LETTERS = {
+LETTER_NAMES = {
     "bee": "b",
     "be": "b",
     "see": "c",
@@ -81,12 +81,16 @@ class Piece:
 # Letters by name that begin no ordinary words of talk: "bee nineteen" is B19, "be six" nothing.
 _PREFIX_NAMES = frozenset(
     "bee dee gee jay kay ess eff em en tee tea aitch pee pea cee es ef el ell ex zed zee vee "
-    "cue".split()
+    "cue ar".split()
 )
 
 
 # Ordinary words that sound like a letter: they begin a number only where numbers begin so.
-ORDINARY_LETTERS = {"see": "c", "sea": "c", "be": "b", "are": "r", "you": "u", "why": "y"}
+ORDINARY_LETTERS = {
+    "see": "c", "sea": "c", "be": "b", "are": "r", "our": "r", "you": "u", "why": "y", "age": "h",
+    "hate": "h", "elle": "l", "hell": "l", "am": "m", "eggs": "x", "said": "z", "we": "v",
+    "fee": "v", "he": "e", "if": "f", "okay": "k", "ok": "k",
+}  # fmt: skip
 
 
 _OPENS_NOUN = frozenset("the a an it him her them this that its his my our be show".split())
@@ -123,17 +127,36 @@ def _is_article(talk: Talk, at: int) -> bool:
 
 
 def _digits_follow(texts: tuple[str, ...], at: int) -> bool:
-    """Whether digits stand right after the token, or after a separator said aloud."""
+    """Whether digits stand right after the token, or after a separator or nought said aloud."""
     at += 2 if texts[at + 1 : at + 2] and texts[at + 1] in SEPARATORS else 1
+    at += at < len(texts) and texts[at] in ZERO
     after = texts[at] if at < len(texts) else ""
     return after[:1].isdecimal() or after in ONES or after in TENS
 
 
 def _spells_prefix(texts: tuple[str, ...], at: int, prefixes: frozenset[str]) -> bool:
     """Whether a letter's name stands right before digits."""
-    after = texts[at + 1] if at + 1 < len(texts) else ""
     named = texts[at] in _PREFIX_NAMES or ORDINARY_LETTERS.get(texts[at]) in prefixes
-    return named and (after.isdecimal() or after in ONES or after in TENS)
+    return named and _digits_follow(texts, at)
+
+
+def _letters_spelt(
+    texts: tuple[str, ...], at: int, prefixes: frozenset[str]
+) -> tuple[str, int] | None:
+    """ "ess dee thirteen", "double you five": letters in use told by name, and their end."""
+    letters, i = "", at
+    while i < len(texts) and len(letters) < _MOST_LETTERS:
+        double_u = texts[i] == "double" and texts[i + 1 : i + 2] in (("you",), ("u",))
+        name = texts[i] if len(texts[i]) == 1 and texts[i].isalpha() else LETTER_NAMES.get(texts[i])
+        if not double_u and name is None:
+            return None
+        letters, i = letters + ("w" if double_u else name or ""), i + 1 + double_u
+        if i - at > 1 and letters in prefixes and _digits_follow(texts, i - 1):
+            return letters, i
+    return None
+
+
+_MOST_LETTERS = 3
 
 
 def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> Iterator[Piece]:
@@ -161,6 +184,9 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
                 split = kind == "digits" and len(part) > 2 and not re.search(r"[-/.]", text)
                 yield Piece("split" if split else kind, part, i + 1)
             i += 1
+        elif spelt := _letters_spelt(texts, i, prefixes):
+            yield Piece("letter", *spelt)
+            i = spelt[1]
         elif text in ("double", "triple") and i + 1 < len(texts):
             digit = "0" if texts[i + 1] in ZERO else str(ONES.get(texts[i + 1], texts[i + 1]))
             if len(digit) != 1 or not digit.isdecimal():
@@ -185,15 +211,15 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
             yield Piece("letter", text, i + 1)
             i += 1
         elif (len(text) == 1 and text.isalpha()) or (
-            (text in _LETTERS and i > at)
-            or (text in _LETTERS | ORDINARY_LETTERS and _spells_prefix(texts, i, prefixes))
+            (text in LETTER_NAMES and i > at)
+            or (text in LETTER_NAMES | ORDINARY_LETTERS and _spells_prefix(texts, i, prefixes))
         ):
             if text == "a" and _is_article(talk, i):
                 return
             guess = len(text) > 1 or (
                 text == "a" and not talk.tokens[i].capital and talk.punctuated
             )
-            letter = _LETTERS.get(text, ORDINARY_LETTERS.get(text, text))
+            letter = LETTER_NAMES.get(text, ORDINARY_LETTERS.get(text, text))
             yield Piece("letter", letter, i + 1, guess)
             i += 1
         elif i > at and text in _HOMOPHONES:
@@ -210,3 +236,14 @@ def pieces_from(talk: Talk, at: int, prefixes: frozenset[str] = frozenset()) -> 
 def inside_word(pieces: list[Piece], size: int) -> bool:
     """Whether the first pieces end inside a written word: the 24 of "24B07"."""
     return size < len(pieces) and pieces[size].end == pieces[size - 1].end
+
+
+def tens_apart(talk: Talk, start: int, pieces: list[Piece]) -> Iterator[list[Piece]]:
+    """ "thirty one zero four" is 30 104 as well as 31 04: each pair of words taken apart."""
+    for n, piece in enumerate(pieces):
+        first = pieces[n - 1].end if n else start
+        if piece.kind != "digits" or piece.end - first != 2 or talk.texts[first] not in TENS:
+            continue
+        tens, ones = TENS[talk.texts[first]], ONES[talk.texts[first + 1]]
+        apart = [Piece("digits", str(tens), first + 1), Piece("digits", str(ones), piece.end)]
+        yield [*pieces[:n], *apart, *pieces[n + 1 :]]

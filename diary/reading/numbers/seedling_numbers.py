@@ -14,6 +14,7 @@ from dataclasses import replace
 from diary.reading.numbers.amounts import counted_or_measured
 from diary.reading.numbers.cut_short import cut_short
 from diary.reading.numbers.figures import is_figure
+from diary.reading.numbers.format import parse
 from diary.reading.numbers.layout import NO_SUFFIX, lay_out
 from diary.reading.numbers.pieces import (
     ORDINARY_LETTERS,
@@ -22,8 +23,9 @@ from diary.reading.numbers.pieces import (
     Piece,
     inside_word,
     pieces_from,
+    tens_apart,
 )
-from diary.reading.numbers.system import PLAUSIBLE, NumberHeard, NumberSystem
+from diary.reading.numbers.system import NEAR_RECORD, PLAUSIBLE, NumberHeard, NumberSystem
 from diary.reading.numbers.told_by_batch import number_of
 from diary.reading.numerals import ONES, quantity
 from diary.reading.tokens import Talk
@@ -113,13 +115,42 @@ def _number_at(
         follows = texts[at + 1] if at + 1 < len(texts) else ""
         if talk.tokens[at].mark or (follows not in ZERO and follows not in ONES):
             return None
-    if texts[at] == "one" and at > 0 and texts[at - 1] in _ALONG and at + 1 < len(texts):
-        rest = _number_at(talk, at + 1, system, vocabulary) if texts[at + 1] != "one" else None
-        if rest is not None and rest.on_record:
-            return None  # "shuffle along one 24 12"
+    if _place_told(talk, at, system, vocabulary):
+        return None
     pieces = _without_echo(list(pieces_from(talk, at, system.prefixes)), system)
     while pieces and pieces[-1].kind == "sep":
         pieces.pop()
+    candidates = _laid_out(talk, at, pieces, system, vocabulary)
+    if all(c.score < NEAR_RECORD for c in candidates):
+        candidates += [
+            c
+            for apart in tens_apart(talk, at, pieces)
+            for c in _laid_out(talk, at, apart, system, vocabulary)
+            if c.on_record
+        ]
+    left = {c.end: _digit_left(talk, pieces, c.end) for c in candidates}
+    candidates.sort(key=lambda c: (left[c.end] - c.score, -(c.end - c.start)))
+    if texts[at] in ORDINARY_LETTERS:  # "see 41 2"; not "see 40 people"
+        candidates = [c for c in candidates if c.on_record or _of_two_parts(c)]
+        pieces = pieces if candidates else []
+    good = [c for c in candidates if c.score >= PLAUSIBLE - NO_SUFFIX + 0.05]
+    if good and good[0].score < PLAUSIBLE and (half := _said_twice(talk, good[0])):
+        good, pieces = [], [p for p in pieces if p.end <= half]
+    if good:
+        best = good[0]
+        other = next((c for c in good[1:] if c.number != best.number and c.end == best.end), None)
+        return replace(
+            best,
+            runner_up=other.number if other else None,
+            runner_up_score=other.score if other else None,
+        )
+    return cut_short(talk, at, pieces, system, vocabulary)
+
+
+def _laid_out(
+    talk: Talk, at: int, pieces: list[Piece], system: NumberSystem, vocabulary: Vocabulary
+) -> list[NumberHeard]:
+    """What the pieces, or the first of them, may be in any of the breeder's formats."""
     candidates: list[NumberHeard] = []
     for size in range(len(pieces), 0, -1):
         if pieces[size - 1].kind == "sep" or inside_word(pieces, size):
@@ -135,21 +166,35 @@ def _number_at(
                 pieces[:size], shape, system, at, end, goes_on=_goes_on(talk, pieces, size)
             )
             candidates += [replace(c, score=c.score - _COMMA) for c in laid] if broken else laid
-    left = {c.end: _digit_left(talk, pieces, c.end) for c in candidates}
-    candidates.sort(key=lambda c: (left[c.end] - c.score, -(c.end - c.start)))
-    if texts[at] in ORDINARY_LETTERS:  # "see 41 2"; not "see 40 people"
-        candidates = [c for c in candidates if c.on_record]
-        pieces = pieces if candidates else []
-    good = [c for c in candidates if c.score >= PLAUSIBLE - NO_SUFFIX + 0.05]
-    if good:
-        best = good[0]
-        other = next((c for c in good[1:] if c.number != best.number and c.end == best.end), None)
-        return replace(
-            best,
-            runner_up=other.number if other else None,
-            runner_up_score=other.score if other else None,
-        )
-    return cut_short(talk, at, pieces, system, vocabulary)
+    return candidates
+
+
+def _place_told(talk: Talk, at: int, system: NumberSystem, vocabulary: Vocabulary) -> bool:
+    """ "page two 26 13", "along one 24 12": a place or a step, and then a number on record."""
+    texts = talk.texts
+    led = at and (
+        texts[at - 1] in _COUNTED_PLACES or (texts[at] == "one" and texts[at - 1] in _ALONG)
+    )
+    if not led or at + 1 >= len(texts) or not (texts[at] in ONES or texts[at].isdecimal()):
+        return False
+    if texts[at + 1] == texts[at] or len(texts[at]) > _LONGEST_ONES:
+        return False
+    rest = _number_at(talk, at + 1, system, vocabulary)
+    return rest is not None and rest.on_record
+
+
+def _of_two_parts(heard: NumberHeard) -> bool:
+    """ "see 14 1" may be a C14-1 not yet on record; "see 40" is no C40."""
+    parsed = parse(heard.number)
+    parts = parsed.joined or len(parsed.groups) > 1 if parsed is not None else False
+    return heard.score >= NEAR_RECORD and parts
+
+
+def _said_twice(talk: Talk, heard: NumberHeard) -> int | None:
+    """ "not sixteen, sixteen's the red one": where the second half begins, the first again."""
+    half = heard.start + (heard.end - heard.start) // 2
+    twice = talk.texts[heard.start : half] == talk.texts[half : heard.end]
+    return half if twice and half > heard.start else None
 
 
 def _goes_on(talk: Talk, pieces: list[Piece], size: int) -> bool:
@@ -169,13 +214,40 @@ _DIGIT_LEFT = 0.25
 
 
 def _digit_left(talk: Talk, pieces: list[Piece], end: int) -> float:
-    """ "two three five one" is no 23-05 with a one to spare: said digit by digit, it goes on."""
+    """What it costs to leave a digit over that is said in the same breath.
+
+    "two three five one" is no 23-05, "24 stroke seven oh" no 24/7, "seven point two two" no 7.2.
+    """
     size = next((n for n, p in enumerate(pieces, 1) if p.end == end), len(pieces))
-    run = [p for p in pieces[: size + 1] if p.kind != "letter"]
-    if size >= len(pieces) or len(run) < 4 or talk.between(end - 1, end, (",",)):
+    if size >= len(pieces) or not _goes_on(talk, pieces, size):
         return 0.0
-    single = all(p.kind == "digits" and len(p.text) == 1 and not p.guess for p in run)
-    return _DIGIT_LEFT if single else 0.0
+    if pieces[size].text == "0" and not _exclaimed(talk, end):
+        return _DIGIT_LEFT
+    run = [p for p in pieces[: size + 1] if p.kind != "letter"]
+    single = [p.kind == "digits" and len(p.text) == 1 and not p.guess for p in run]
+    spelt = len(run) >= _SPELT and all(single)
+    after_separator = [p.kind for p in run[-3:-1]] == ["sep", "digits"] and single[-2]
+    return _DIGIT_LEFT if spelt or after_separator else 0.0
+
+
+_SPELT = 4
+
+
+def _exclaimed(talk: Talk, at: int) -> bool:
+    """ "24 7 oh look at that": no nought of 24/70."""
+    after = talk.texts[at + 1 : at + 2]
+    return talk.texts[at] == "oh" and (not after or after[0] in _EXCLAIMING)
+
+
+_EXCLAIMING = frozenset(
+    "my dear look that this these those she he it i we they you what how no yes yeah god lord "
+    "heavens well but wow hello sorry hang wait bother drat blimey bless here there lovely".split()
+)
+_COUNTED_PLACES = frozenset(
+    "page line row bench shelf tray table box bed bay slot position block tier rack frame house "
+    "tunnel column stage entry lot".split()
+)
+_LONGEST_ONES = 5
 
 
 # "last one, twenty-three twenty-three": here "one" is no part of a number.

@@ -17,7 +17,8 @@ _COUNTED = frozenset(
     "came come germinated survived left have had are did petals leaves to too pips "
     "plugs judges members people visitors entries tries ones weeks days years labels tickets "
     "votes points stems shoots trusses umbels florets pods cells corms bulbs tubers offsets crowns "
-    "trays".split()
+    "trays centimetre centimetres centimeter centimeters cm millimetre millimetres mil inch inches "
+    "litre litres".split()
 )
 _MANY = frozenset("have had are were came died survived went got look show need want".split())
 _LIKEWISE = frozenset({"also", "again", "still", "likewise", "too"})

@@ -102,6 +102,23 @@ def test_every_way_of_saying_one_number(said: str) -> None:
         ("number eleven of the 24Cs", "24C11", ("24B11", "24C11")),
         ("BX nineteen", "BX/19", ("BX/19", "PX/9")),
         ("PX dash nine", "PX/9", ("BX/19", "PX/9")),
+        ("pee ex dash nine", "PX/9", ("BX/19", "PX/9")),
+        ("double you thirteen", "W13", ("W13", "W5")),
+        ("jay oh two", "J02", ("J12", "H07")),
+        ("age seventeen", "H17", ("H17", "G04")),
+        ("zed dash one eighteen", "Z-118", ("Z-80", "Z-108")),
+        ("see forty one two", "C41-2", ("C41-1", "C41-7", "B9-5")),  # not on record yet
+        ("thirty one oh four", "30-104", ("30-104", "31-114")),
+        ("thirty two four", "30/24", ("30/24", "8/24", "23/24", "18/25")),
+        ("twenty-four stroke seven oh", "24/70", ("24/7", "25/12")),
+        ("seven point two two", "7.22", ("7.2", "9.16")),
+        ("two eight one one two", "28112", ("28112", "29041")),
+        ("three zero zero seven one", "30071", ("28112", "30007")),
+        ("R twenty-three one seven", "R2317", ("R2304", "R2411")),
+        ("34 f 20 slip copper was the mother", "34-F-20", ("34-F-12", "33-A-2")),
+        ("34 see 3 c was the mother", "34-C-3", ("34-C-3", "33-A-2")),
+        ("page two twenty-six thirteen", "26-13", ("26-13", "26-30")),
+        ("line one 26 03", "26-03", ("26-03", "26-30")),
     ],
 )
 def test_formats(said: str, number: str, register: tuple[str, ...]) -> None:
@@ -189,3 +206,20 @@ def test_digit_by_digit_no_digit_is_left_over(said: str, number: str) -> None:
 )
 def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
     assert heard(said, "23-04", "23-14") == numbers
+
+
+@pytest.mark.parametrize(
+    ("said", "register", "numbers"),
+    [
+        ("24 7 oh look at that", ("24/7", "25/12"), ["24/7"]),
+        ("that is 24 181 one eight one", ("24-181", "24-104"), ["24-181"]),
+        ("not sixteen sixteen 's the red one", ("30-16", "30-61"), []),
+        ("swing the phone round and that 's 25 30", ("25-30", "25-13"), ["25-30"]),
+        ("the thermometer is 25 30", ("25-31", "25-13"), []),
+        ("it gets a bigger pot one of 12 centimetres", ("30-104", "31-003"), []),
+        ("bench two twenty-four oh seven", ("24-07", "24-17"), ["24-07"]),
+        ("see 40 people", ("C40", "C4"), []),
+    ],
+)
+def test_figures_beside_numbers(said: str, register: tuple[str, ...], numbers: list[str]) -> None:
+    assert heard(said, *register) == numbers
