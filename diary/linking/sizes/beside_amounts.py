@@ -7,14 +7,15 @@
 from diary.linking.sizes.measured_nouns import COPULAS
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity
+from diary.reading.tokens import COMMA
 
 _PART_LEADS = frozenset("the its his her whole entire full way of each that this a".split())
 _INSTRUMENTS = frozenset("ruler rule tape calipers callipers gauge dividers".split())
 _READS = frozenset("says said reads gives shows makes show say read give at puts it".split())
 _FILL = frozenset(
     "'s is are about around at a good nearly roughly say maybe what an just measures was "
-    "another only fully full barely of gets goes runs comes reaches opens out up to makes "
-    "i 'd 've put at got have had make now reckon er um".split()
+    "right thing another only fully full barely of gets goes runs comes reaches opens out up "
+    "to makes i 'd 've put at got have had make now reckon er um".split()
 )
 _MOST_FILL = 6
 _NAMES = frozenset("width height hight spread diameter span".split())
@@ -89,6 +90,11 @@ def noun_right_before(mentions: Mentions, at: int) -> bool:
     i -= of
     while i > 0 and at - i < _MOST_FILL and texts[i - 1] in _FILL | COPULAS:
         i -= 1
+    if {"is", "are", "'s"} & set(texts[i:at]) and mentions.talk.tokens[i - 1].mark == COMMA:
+        opened = [
+            j for j in range(max(1, i - 9), i - 1) if mentions.talk.tokens[j - 1].mark == COMMA
+        ]
+        i = opened[-1] if opened else i  # "the florets, taken one at a time, are about four"
     if of:  # "on a stem of twenty"; not "a truss of twenty"
         return any(
             f.end == i and f.label == "stem"

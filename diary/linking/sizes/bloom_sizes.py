@@ -28,6 +28,8 @@ def of_something_else(mentions: Mentions, found: Found) -> bool:
     texts = mentions.talk.texts
     if found.label.startswith(_TRAIT) and texts[found.start - 2 : found.start] == ("not", "the"):
         return True  # "not the biggest flower"
+    if found.label.startswith(_TRAIT) and _only_a_shape(mentions, found):
+        return True
     low, high = mentions.talk.sentence(found.start)
     if (
         found.label.startswith(_TRAIT)
@@ -42,6 +44,20 @@ def of_something_else(mentions: Mentions, found: Found) -> bool:
     low = mentions.talk.sentence(found.start)[0]
     nouns = mentions.vocabulary.subjects.find(texts, low, found.start)
     return bool(nouns) and nouns[-1].label != "bloom"
+
+
+def _only_a_shape(mentions: Mentions, found: Found) -> bool:
+    """ "as round as a dinner plate", "the head's the size of a teacup": no size of the bloom."""
+    texts = mentions.talk.texts
+    before = texts[max(0, found.start - 4) : found.start]
+    if before[-1:] == ("a",) and before[-2:-1] == ("as",):
+        return not _BROAD & set(before)
+    low = max(mentions.talk.sentence(found.start)[0], found.start - 6)
+    nouns = mentions.vocabulary.subjects.find(texts, low, found.start)
+    return texts[found.start] == "size" and bool(nouns) and nouns[-1].label in ("head", "leaf")
+
+
+_BROAD = frozenset("big large wide broad huge great good".split())
 
 
 def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
@@ -83,13 +99,21 @@ def _beside_its_measure(mentions: Mentions, f: Found, end: int) -> bool:
     if talk.texts[end : end + 1] == ("for",) and talk.clause(f.start)[1] - end <= 4:
         end = talk.clause(f.start)[1]  # "large for its class: fifty-two millimetres"
     minding = talk.texts[end : end + 1] in _MINDING
-    if not minding and not (talk.clause(f.start)[0] == f.start and talk.tokens[end - 1].mark):
+    start, within = f.start, _MEASURE_WITHIN
+    while start > 0 and talk.texts[start - 1] in _DEGREES and not talk.tokens[start - 1].mark:
+        start -= 1
+    opens = talk.clause(start)[0] == start or talk.texts[start - 1 : start] == ("and",)
+    if not talk.punctuated:
+        opens = start < f.start  # "single flower quite small about an inch"
+    elif talk.sentence(start) == (start, end):
+        within += _FRAGMENT_MORE  # "Tiny. Couldn't be more than two centimetres."
+    if not minding and not (opens and (talk.tokens[end - 1].mark or not talk.punctuated)):
         return False
     before = mentions.vocabulary.subjects.find(talk.texts, max(0, f.start - 4), f.start)
     petals = {"petal", "petals"}
     if any(n.label != "bloom" and talk.texts[n.start] not in petals for n in before):
         return False
-    near = [x for x in mentions.lengths_in(end, end + _MEASURE_WITHIN) if x.mm <= _WIDEST]
+    near = [x for x in mentions.lengths_in(end, end + within) if x.mm <= _WIDEST]
     if not near:
         return False
     stop = min(len(talk.texts), near[0].end + 3)
@@ -99,7 +123,8 @@ def _beside_its_measure(mentions: Mentions, f: Found, end: int) -> bool:
 
 
 _MINDING = tuple((w,) for w in "mind though but only just".split())
-_MEASURE_WITHIN, _WIDEST = 5, 110
+_MEASURE_WITHIN, _FRAGMENT_MORE, _WIDEST = 5, 4, 110
+_DEGREES = frozenset("quite very rather really pretty so ever fairly proper only that".split())
 
 
 def _sizes(mentions: Mentions, at: int) -> list[Found]:

@@ -89,13 +89,25 @@ def named_after(mentions: Mentions, end: int) -> str:
             return ""
         found = mentions.vocabulary.subjects.at(texts, at)
         if found is not None:
-            if at == end or not _ends(mentions, found.end) or found.label == NOTHING:
+            bound = _across_the(mentions, end, at) and found.label not in ("leaf", "stem")
+            over = _ends(mentions, found.end) or (bound and not _told_next(mentions, found.end))
+            if at == end or not over or found.label == NOTHING:
                 return ""
             return found.label
         if texts[at] not in _POINTS:
             return ""
         at += 1
     return ""
+
+
+def _across_the(mentions: Mentions, end: int, at: int) -> bool:
+    """ "eleven centimetres across the truss | good clean plant"."""
+    texts = mentions.talk.texts
+    return texts[end - 1] == "across" and texts[end:at] in (("the",), ("the", "whole"), ("each",))
+
+
+def _told_next(mentions: Mentions, end: int) -> bool:
+    return mentions.talk.texts[end : end + 1] == () or mentions.talk.texts[end] in COPULAS
 
 
 def _of_noun(mentions: Mentions, at: int) -> str:

@@ -17,7 +17,8 @@ from diary.linking.sizes.measured_nouns import (
     titled,
     told_of,
 )
-from diary.linking.sizes.no_size import is_no_size, is_pot
+from diary.linking.sizes.no_size import covers_ground, is_no_size
+from diary.linking.sizes.pots_told_of import is_pot
 from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
@@ -26,7 +27,7 @@ _BY_THE_WAY = 8
 _FEW = 6
 
 # Beyond this many millimetres it is no bloom, no leaf (the trade notes, widened for dahlias).
-_LARGEST = {"bloom": 320, "leaf": 600, "head": 450}
+_LARGEST = {"bloom": 320, "leaf": 280, "head": 450}
 _LARGEST_UNNAMED = 260
 _UNNAMED_ACROSS = 240
 _NO_PLANT_BELOW = 25
@@ -81,7 +82,8 @@ def measure(mentions: Mentions, length: Length, previous: Measured | None) -> Me
         return None
     low = mentions.talk.sentence(length.start)[0]
     dimension, end = dimension_of(mentions, length)
-    near = governed(mentions, length)
+    near = "plant" if covers_ground(mentions, length) else governed(mentions, length)
+    dimension = "across" if covers_ground(mentions, length) else dimension
     if near == NOTHING or (not near and not dimension and is_pot(mentions, length)):
         return None
     subject, dimension = _subject(mentions, length, low, near, dimension, end)

@@ -8,12 +8,8 @@ from diary.reading.lengths import Length
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import quantity
 
-_FOR_A_PLANT = tuple(("for", w) for w in ("you", "it", "him", "her", "this", "that"))
 _RAIN = frozenset({"rain", "rains", "rained", "snow", "snowed"})
 _LACKING = frozenset({"want", "wants", "need", "needs", "give", "gain", "gained", "grown", "put"})
-_DETERMINERS = ("a", "an", "its", "my", "that", "this", "the", "her", "his")
-_SMALL = ("wee", "little", "small", "big", "tiny", "plastic", "clay", "old", "poor", "mere")
-_INTO = ("in", "into", "to", "still", "on", "of", "out", "from", "inside", "outgrown", "filling")
 
 
 def is_no_size(mentions: Mentions, length: Length) -> bool:
@@ -27,20 +23,9 @@ def is_no_size(mentions: Mentions, length: Length) -> bool:
         or _unknown_thing(mentions, length)
         or _past(mentions, length)
         or _sworn(mentions, length)
+        or _hangs(mentions, length)
         or bool(_RAIN & set(mentions.talk.texts[max(0, length.start - 8) : length.end + 3]))
     )
-
-
-def is_pot(mentions: Mentions, length: Length) -> bool:
-    """ "it's only in a six inch", "still in a nine centimetre": the pot is not said."""
-    texts = mentions.talk.texts
-    i = length.start
-    while i > 0 and length.start - i < 3 and texts[i - 1] in _SMALL:
-        i -= 1
-    if not length.singular or i < 2 or texts[i - 1] not in _DETERMINERS:
-        return False
-    given = texts[length.end : length.end + 2] in _FOR_A_PLANT  # "so a five-inch for you"
-    return texts[i - 2] in _INTO or given
 
 
 def _difference(mentions: Mentions, length: Length) -> bool:
@@ -74,7 +59,7 @@ def _of_a_stuff(mentions: Mentions, length: Length) -> bool:
     at = length.end + 1 + skipped
     noun = mentions.vocabulary.subjects.at(texts, at)
     if noun is not None:
-        return noun.label == "nothing"
+        return noun.label == "nothing" and not covers_ground(mentions, length)
     return at < len(texts) and texts[at] not in _MEASURED_BY
 
 
@@ -141,6 +126,43 @@ def _sworn(mentions: Mentions, length: Length) -> bool:
 
 
 _UNREAL = frozenset("stood was were had got grew could would stayed went lived".split())
+
+
+_HANGING = frozenset(
+    "hang hangs hanging hung dangle dangles dangling trail trails trailing cascade cascades "
+    "cascading tumble tumbles tumbling droop droops drooping spill spills spilling".split()
+)
+_DOWN = frozenset("down over out about around a good to by for it full some nearly up".split())
+
+
+def _hangs(mentions: Mentions, length: Length) -> bool:
+    """ "it hangs down seventy centimetres": how far it trails is in no trait."""
+    talk = mentions.talk
+    if mentions.vocabulary.dimensions.at(talk.texts, length.end) is not None:
+        return False
+    i = length.start
+    while i > 0 and length.start - i < 5 and talk.texts[i - 1] in _DOWN:
+        i -= 1
+    return talk.texts[i - 1 : i] != () and talk.texts[i - 1] in _HANGING
+
+
+def covers_ground(mentions: Mentions, length: Length) -> bool:
+    """ "it covers forty centimetres of bench", "takes up two foot of staging": its spread."""
+    talk = mentions.talk
+    low = max(talk.clause(length.start)[0], length.start - 5)
+    covering = _COVERING & set(talk.texts[low : length.start])
+    of_ground = talk.texts[length.end : length.end + 1] == ("of",) and (
+        _GROUND & set(talk.texts[length.end + 1 : length.end + 4])
+    )
+    return bool(covering) and bool(of_ground)
+
+
+_COVERING = frozenset(
+    "cover covers covering covered take takes taking taken fill fills filling filled occupy "
+    "occupies occupying claim claims claimed want wants need needs sprawls use uses has own "
+    "owns".split()
+)
+_GROUND = frozenset("bench staging shelf sill windowsill space room table gravel bed".split())
 
 
 def _unknown_thing(mentions: Mentions, length: Length) -> bool:

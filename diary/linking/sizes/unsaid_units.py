@@ -6,7 +6,6 @@ speaker has said that sizes are in inches, "a good three, is that".
 
 from bisect import bisect_left
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from diary.linking.mended import mends_in, told_otherwise
 from diary.linking.sizes.beside_amounts import (
@@ -20,6 +19,15 @@ from diary.linking.sizes.beside_amounts import (
     told_of_it,
 )
 from diary.linking.sizes.second_look import looked_again
+from diary.linking.sizes.units_near import (
+    UnitHeard,
+    named_ahead,
+    named_beside,
+    of_a_pot,
+    put_right_after,
+    unit_of,
+    units_heard,
+)
 from diary.reading.lengths import Length, bare_amount
 from diary.reading.mentions import Mentions
 from diary.reading.numerals import Quantity
@@ -29,32 +37,20 @@ _NEAR = 22
 _REPAIR_REACH = 9
 _SLIP_REACH = 16
 _ANEW = frozenset({"'s", "is", "it", "nearer", "closer", "like", "was", "to", "at"})
-_UNIT_AHEAD = 6
 _UNITS_BACK = 40  # sizes back, the unit a bare size may be meant in
 _WEIGHTY = frozenset("good full bare scant clear nobbut barely strong".split())
 _NEARER = frozenset({"nearer", "closer"})
-_SIZING = frozenset(
-    "size sizes sized measure measures measuring measurement measurements figure figures "
-    "everything diameters lengths numbers give giving work working it all dimensions".split()
-)
 # Millimetres between which a size can lie: across a flower or a plant, and tall.
 _SPAN = {"across": (8.0, 2500.0), "tall": (20.0, 3500.0), "long": (5.0, 1500.0), "": (8.0, 320.0)}
 _USUAL = {"across": (12.0, 300.0), "tall": (50.0, 2000.0), "long": (30.0, 900.0), "": (12.0, 260.0)}
 
 
-@dataclass(frozen=True, slots=True)
-class _Heard:
-    """A unit heard at a token, in a length or by itself."""
-
-    at: int
-    unit: Unit
-    declared: bool
-
-
 def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
     """The sizes whose unit is not said, in order."""
     taken = {i for x in lengths for i in range(x.start, x.end)}
-    units = _units_heard(mentions, taken)
+    pots = [x for x in lengths if of_a_pot(mentions, x)]
+    units = units_heard(mentions, taken, {i for x in pots for i in range(x.start, x.end)})
+    lengths = [x for x in lengths if x not in pots]
     found: list[Length] = []
     at = 0
     for amount in _amounts(mentions, taken):
@@ -94,25 +90,11 @@ def _amounts(mentions: Mentions, taken: set[int]) -> Iterator[Quantity]:
         i = amount.end
 
 
-def _units_heard(mentions: Mentions, taken: set[int]) -> list[_Heard]:
-    """Every unit of the talk: those of lengths, those declared, those named by themselves."""
-    talk, table = mentions.talk, mentions.vocabulary.unit_table
-    heard = []
-    for f in mentions.vocabulary.units.find(talk.texts):
-        low = max(talk.sentence(f.start)[0], f.start - 8)
-        alone = f.start not in taken
-        declared = alone and bool(_SIZING & set(talk.texts[low : f.start]))
-        heard.append(
-            _Heard(f.start, table[f.label], declared and "in" in talk.texts[low : f.start])
-        )
-    return heard
-
-
 def _unit_for(
     mentions: Mentions,
     amount: Quantity,
     previous: Length | None,
-    units: list[_Heard],
+    units: list[UnitHeard],
     *,
     again: bool,
 ) -> Unit | None:
@@ -125,7 +107,7 @@ def _unit_for(
         if second and any(x.start == amount.end + 1 for x in mentions.lengths):
             return second[0].unit  # "thirty by forty-five centimetres"
     if previous is not None and talk.texts[previous.end : amount.start] == ("by",):
-        return _unit_of(mentions, previous, units)  # "seventeen centimetres by twenty"
+        return unit_of(mentions, previous, units)  # "seventeen centimetres by twenty"
     closed = talk.tokens[amount.end - 1].mark in (".", "?")  # "the average of three. In height ..."
     after = None if closed else mentions.vocabulary.dimensions.at(talk.texts, amount.end)
     way = after.label.split()[-1] if after is not None else ""
@@ -138,7 +120,7 @@ def _unit_for(
     now = now or _otherwise(mentions, amount, previous)
     fraction = near and (broken(amount) or now) and ends and told_of_it(mentions, amount.start)
     if near and previous is not None and (after or headed or mended or fraction):
-        unit = _unit_of(mentions, previous, units)
+        unit = unit_of(mentions, previous, units)
         ratio = amount.value * unit.mm / max(previous.mm, 0.1) if unit is not None else 0.0
         like = (0.35 if again else 0.6) <= ratio <= (2.6 if again or now else 1.7)
         if (
@@ -149,10 +131,12 @@ def _unit_for(
             return unit
     placed = for_a_part(mentions, amount.end)
     if near and previous is not None and placed:
-        return _unit_of(mentions, previous, units)
-    ahead = _named_ahead(mentions, amount, later) if after or headed else None
+        return unit_of(mentions, previous, units)
+    if (put_right := put_right_after(mentions, amount, later)) and (ends or bool(way)):
+        return put_right
+    ahead = named_ahead(mentions, amount, later) if after or headed else None
     if ahead is None and headed:
-        ahead = _named_beside(mentions, amount, units=later)
+        ahead = named_beside(mentions, amount, units=later)
     if ahead is not None:
         return ahead
     declared = next((h.unit for h in reversed(units) if h.declared), None)
@@ -241,37 +225,3 @@ def _mends(mentions: Mentions, amount: Quantity, previous: Length) -> bool:
     if talk.texts[amount.start - 1] in _ANEW and anew:
         return since <= _SLIP_REACH  # "I'd got it on the pot rim, it's twelve"
     return since <= _REPAIR_REACH and (anew or not talk.punctuated)
-
-
-def _unit_of(mentions: Mentions, length: Length, units: list[_Heard]) -> Unit | None:
-    """The unit that the length was said in, or took."""
-    heard = bisect_left(units, length.end, key=lambda h: h.at)
-    return units[heard - 1].unit if heard else None
-
-
-def _named_beside(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
-    """ "height thirty, spread twenty-five centimetres": the unit of the size beside it."""
-    near = mentions.lengths_in(amount.end, amount.end + 4)
-    between = mentions.talk.texts[amount.end : near[0].start] if near else ()
-    if not between or not _HEADING & set(between):
-        return None
-    return next((h.unit for h in units if near[0].start < h.at < near[0].end), None)
-
-
-_HEADING = frozenset("height spread width stem stems head truss flower leaf".split())
-
-
-def _named_ahead(mentions: Mentions, amount: Quantity, units: list[_Heard]) -> Unit | None:
-    """ "a hundred and fifty-two across, and that's millimetres", "forty by fifty, in inches"."""
-    talk = mentions.talk
-    stop = talk.sentence(amount.start)[1]
-    stop += mentions.vocabulary.units.at(talk.texts, stop) is not None  # "forty. Centimetres."
-    stop = min(stop, amount.end + _UNIT_AHEAD + 4)
-    return next(
-        (
-            h.unit
-            for h in units
-            if amount.end <= h.at < stop and bare_amount(talk.texts, h.at - 1) is None
-        ),
-        None,
-    )

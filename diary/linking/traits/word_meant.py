@@ -32,6 +32,7 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _somebodys_double(mentions, s)
         and not _before_a_colour(mentions, s)
         and not _not_so_many(mentions, s)
+        and not _compared(mentions, s)
     ]
 
 
@@ -89,6 +90,20 @@ def _not_yet(mentions: Mentions, s: Statement) -> bool:
         and texts[i] in modals | {"would", "'d"}
         for i in range(low, s.start)
     )
+
+
+def _compared(mentions: Mentions, s: Statement) -> bool:
+    """ "the flower's a little smaller too", "how big's the flower?": no size is told."""
+    texts = mentions.talk.texts
+    if s.trait != "bloom_size":
+        return False
+    last = texts[s.end : s.end + 1]
+    comparative = bool(last) and last[0].endswith("er") and len(last[0]) > 4
+    little = texts[s.end - 1] in ("little", "bit", "great") and comparative
+    return (little and last[0] not in _ER) or texts[s.start - 1 : s.start] == ("how",)
+
+
+_ER = frozenset("flower under after over other ever never".split())
 
 
 def _counts_a_thing(mentions: Mentions, s: Statement) -> bool:
