@@ -100,7 +100,8 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
             if scope.habit is not Habit.DENIAL:
                 continue
             inside = s.start <= scope.cue < s.end or _same_denial(mentions, scope.cue, s.start)
-            if s.value == "clean" and s.start - scope.cue > 2:
+            called = _CALLED & set(mentions.talk.texts[scope.cue : s.start])
+            if s.value == "clean" and s.start - scope.cue > 2 and not called:
                 continue
             if s.trait not in ("colour", "marking") and _doubly_denied(mentions, s):
                 continue
@@ -112,6 +113,9 @@ def _denied(mentions: Mentions, s: Statement) -> bool:
                 continue
             return True
     return False
+
+
+_CALLED = frozenset({"call", "called", "say", "said"})  # "nobody could call it clean"
 
 
 def _doubly_denied(mentions: Mentions, s: Statement) -> bool:

@@ -74,6 +74,7 @@ _GOVERNING = frozenset(
     "got has have with than like as of from to on off by for in unlike beside behind is 's was "
     "are were".split()
 )
+_PLAIN_VERBS = (("is",), ("was",), ("has",), ("had",))
 _MODIFIED, _LONG_NAME, _SHOWING = 5, 3, 3
 _OWN_PARTS = frozenset("it plant flower flowers bloom petals leaf leaves head truss".split())
 
@@ -212,9 +213,12 @@ def _as_subject(mentions: Mentions, ref: Ref) -> int | None:
     i = ref.start
     while i > clause and talk.texts[i - 1] in _LEADS | _KIN:
         i -= 1
-    if i != clause and not (ref.start and talk.texts[ref.start - 1] in _LEADS):
-        return None
     rest = talk.texts[ref.end : ref.end + 1]
+    if i != clause and not (ref.start and talk.texts[ref.start - 1] in _LEADS):
+        unmarked = not (talk.punctuated or ref.is_number)
+        unmarked = unmarked and talk.texts[ref.start - 1] not in _GOVERNING
+        if not unmarked or rest not in _PLAIN_VERBS:
+            return None  # captions: "five buds on it | hobnail is frilly"
     if (
         rest
         and rest[0] in _BESIDE

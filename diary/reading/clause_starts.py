@@ -157,6 +157,13 @@ _DESCRIBING = frozenset(
 _ROUNDED_OFF = frozenset({"that", "it", "before", "all", "mind", "though", "anyway", "there"})
 
 
+# "call it compact", "keep it clean": what "it" is said to be belongs to the verb.
+_MAKING = frozenset(
+    "call called calling find found keep keeping keeps make makes making want wanted wants say "
+    "like wish prefer name consider get gets stay leave left".split()
+)
+
+
 _SEASONS = frozenset(
     {"year", "season", "summer", "spring", "winter", "autumn", "time", "week", "month"}
 )
@@ -207,7 +214,9 @@ def starts_clause(texts: tuple[str, ...], at: int) -> bool:
     if texts[at - 1] in _HOLD_ON:
         return False
     if texts[at] in _DESCRIBING and texts[at - 1] in _ROUNDED_OFF:
-        return True
+        return not (
+            texts[at - 1] == "it" and texts[at - 2 : at - 1] != () and texts[at - 2] in _MAKING
+        )
     if texts[at] == "looks" and texts[at - 1] not in _SUBJECTS | _NOUNS | _LEADS | {"one"}:
         return True
     i = at

@@ -69,6 +69,7 @@ class Vocabulary:
     terms: PhraseBook  # label: "trait.value"
     near_terms: PhraseBook  # label: "trait.value"
     alone_terms: PhraseBook  # label: "trait.value": a whole clause by themselves
+    predicate_terms: PhraseBook  # label: "trait.value": where a sentence is built round them
     never_terms: PhraseBook  # label: "trait.value"
     term_table: Mapping[str, Term]
     units: PhraseBook  # label: unit name
@@ -132,7 +133,7 @@ def _load(folder: Path | None) -> Vocabulary:
     for part, entry in parts.items():
         if entry.get("kind") not in _KINDS:
             raise VocabularyError(f"parts.toml: {part}.kind: must be one of {', '.join(_KINDS)}")
-    term_table, terms, near, alone, never = {}, [], [], [], []
+    term_table, terms, near, alone, predicate, never = {}, [], [], [], [], []
     for trait, values in traits.items():
         for value, entry in values.items():
             label = f"{trait}.{value}"
@@ -147,6 +148,7 @@ def _load(folder: Path | None) -> Vocabulary:
             terms += [(label, phrase) for phrase in entry.get("said", ())]
             near += [(label, phrase) for phrase in entry.get("near", ())]
             alone += [(label, phrase) for phrase in entry.get("alone", ())]
+            predicate += [(label, phrase) for phrase in entry.get("predicate", ())]
             never += [(label, phrase) for phrase in entry.get("never", ())]
     units = {
         name: Unit(name=name, mm=float(entry["mm"]), metric=system == "metric")
@@ -189,6 +191,7 @@ def _load(folder: Path | None) -> Vocabulary:
         terms=PhraseBook(terms),
         near_terms=PhraseBook(near),
         alone_terms=PhraseBook(alone),
+        predicate_terms=PhraseBook(predicate),
         never_terms=PhraseBook(never),
         term_table=term_table,
         units=_book(

@@ -41,6 +41,7 @@ def test_told_of_another_plant(said: str) -> None:
         "all the rest of that batch were white",
         "the two either side of it are both white",
         "most of the others came white",
+        "there's five buds on it hobnail is white",
     ],
 )
 def test_told_of_another_plant_in_captions(said: str) -> None:

@@ -16,6 +16,7 @@ from diary.linking.traits.form_nouns import form_nouns
 from diary.linking.traits.found_clean import found_clean
 from diary.linking.traits.leaf_scent import touched_leaves
 from diary.linking.traits.nosed import nosed
+from diary.linking.traits.predicates import predicates
 from diary.linking.traits.said_of_things import said_of_the_plant
 from diary.linking.traits.scent_of import (
     answered_scents,
@@ -51,7 +52,7 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
     found += [*found_clean(mentions), *weeks_apart(mentions), *sun_burnt(mentions)]
     found += [*flowering_order(mentions), *waited_for(mentions), *flower_rations(mentions)]
-    found += form_nouns(mentions)
+    found += [*form_nouns(mentions), *predicates(mentions)]
     found = without_others_ailments(
         mentions, without_leaf_scents(mentions, denied_scents(mentions, found))
     )

@@ -30,6 +30,7 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         and not _now_gone(mentions, s)
         and not _not_the_one(mentions, s)
         and not _somebodys_double(mentions, s)
+        and not _half_of_a_word(mentions, s)
         and not _before_a_colour(mentions, s)
         and not _not_so_many(mentions, s)
         and not _compared(mentions, s)
@@ -58,12 +59,15 @@ def _less(mentions: Mentions, s: Statement) -> bool:
     texts = mentions.talk.texts
     low = max(0, s.start - _MORE_BEFORE)
     before = texts[low : s.start]
+    if before[-1:] in (("well",), ("freely",)):
+        before = before[:-1]  # "less well branched"
+    lessened = before[-1:] == ("less",) and before[-2:-1] not in (("no",), ("any",), ("or",))
+    if s.trait in ("flowering", "scent", "health"):
+        return lessened
     if s.trait not in ("habit", "bloom_form"):
         return False
-    if before[-1:] == ("nothing",):
+    if lessened or before[-1:] == ("nothing",):
         return True  # "there's nothing leggy about him"
-    if before[-1:] == ("less",) and before[-2:-1] not in (("no",), ("any",), ("or",)):
-        return True
     if before[-3:] == ("not", "so", "much"):
         return "as" in texts[s.end : s.end + _MORE_BEFORE]
     if before[-1:] != ("than",):
@@ -167,6 +171,14 @@ def _somebodys_double(mentions: Mentions, s: Statement) -> bool:
     )
 
 
+def _half_of_a_word(mentions: Mentions, s: Statement) -> bool:
+    """ "a semi | double one", "not quite | single": less than what is told without it."""
+    before = mentions.talk.texts[max(0, s.start - 2) : s.start]
+    if s.value == "double":
+        return before[-1:] in (("semi",), ("half",))
+    return s.value == "single" and before == ("not", "quite")
+
+
 def _not_the_one(mentions: Mentions, s: Statement) -> bool:
     """ "not the dwarf I'd hoped for", "not the double I wanted"."""
     texts = mentions.talk.texts
@@ -240,6 +252,9 @@ def _of_a_leaf(mentions: Mentions, s: Statement) -> bool:
     low = mentions.talk.sentence(s.start)[0]
     if mentions.talk.punctuated and not _PRONOUNS & set(mentions.talk.texts[low : s.start]):
         start = low  # "the leaves are small, glossy and crinkled"
+    heads = mentions.vocabulary.subjects.find(mentions.talk.texts, start, s.start)
+    if s.value == "rounded" and heads and heads[-1].label == "head":
+        return True  # "the truss is round"
     nouns = mentions.parts_in(start, s.start)
     own = set(mentions.talk.texts[s.start : s.end])
     return bool(nouns) and nouns[-1].label == "leaf" and not own & _FLOWER_WORDS

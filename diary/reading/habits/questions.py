@@ -29,6 +29,9 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 "then",
             ):
                 lead -= 1
+            if talk.texts[cue.start] == "whether" and not talk.tokens[cue.start].mark:
+                found.append(Scope(Habit.QUESTION, cue.start, clause[1], cue.start))
+                continue  # "whether it's scented I couldn't say"
             if lead != clause[0] or stop - cue.end < 1 or talk.tokens[stop - 1].mark != "?":
                 continue
             if lead > start and stop - cue.end <= 1:
@@ -39,11 +42,11 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
                 continue
             if _noun_before(talk, vocabulary, cue):
                 continue  # "leaves are that dark green"
-            if _no_head(talk, cue):
+            if _no_head(talk, cue) and not _ends_a_phrase(talk, cue.start):
                 continue
             if (
-                stop - cue.end < 2
-                or before in _SPEAKERS
+                stop - cue.end < 2 - _ends_a_phrase(talk, cue.start)
+                or (before in _SPEAKERS and not _ends_a_phrase(talk, cue.start))
                 or before
                 in (
                     "what",
@@ -66,6 +69,14 @@ def questions(talk: Talk, vocabulary: Vocabulary) -> list[Scope]:
             stop = next((i for i in range(cue.end + 1, stop) if talk.texts[i] in _ANSWERED), stop)
         found.append(Scope(Habit.QUESTION, cue.start, stop, cue.start))
     return found
+
+
+def _ends_a_phrase(talk: Talk, at: int) -> bool:
+    """ "five buds on it | is it scented": "it" belongs to the words before and asks nothing."""
+    return talk.texts[at - 1] == "it" and talk.texts[at - 2 : at - 1] in _PREPOSITIONS
+
+
+_PREPOSITIONS = tuple((w,) for w in "on in of to with at for from under round".split())
 
 
 def _no_head(talk: Talk, cue: Found) -> bool:

@@ -10,6 +10,7 @@ from diary.reading.habits.denials import denials, gone
 from diary.reading.habits.questions import questions
 from diary.reading.habits.scope import Scope, Scopes
 from diary.reading.habits.told_of import hearsay, history, hypotheticals, not_recalled, wishes
+from diary.reading.habits.wanted_so import wanted_so
 from diary.reading.tokens import Talk
 from diary.reading.vocabulary import Vocabulary
 
@@ -17,6 +18,7 @@ HABITS: tuple[Callable[[Talk, Vocabulary], list[Scope]], ...] = (
     denials,
     gone,
     wishes,
+    wanted_so,
     hearsay,
     questions,
     history,

@@ -53,6 +53,19 @@ def test_wishes(said: str, word: str) -> None:
     assert Habit.WISH in habits(said, word)
 
 
+@pytest.mark.parametrize(
+    ("said", "word"),
+    [("I wanted it double.", "double"), ("I like them tall.", "tall"), ("Wish it was red.", "red")],
+)
+def test_what_is_wanted_of_it(said: str, word: str) -> None:
+    assert Habit.WISH in habits(said, word)
+
+
+@pytest.mark.parametrize("said", ["I like it, it's double.", "I like them all, the double ones."])
+def test_what_is_liked_in_it(said: str) -> None:
+    assert Habit.WISH not in habits(said, "double")
+
+
 def test_what_comes_instead_of_the_wish_is_told() -> None:
     assert Habit.WISH not in habits("I was hoping for a yellow but it's pink.", "pink")
     assert Habit.WISH not in habits("I love the white edge.", "white")
@@ -60,7 +73,12 @@ def test_what_comes_instead_of_the_wish_is_told() -> None:
 
 @pytest.mark.parametrize(
     ("said", "word"),
-    [("Is it scented?", "scented"), ("And has it got any rust?", "rust")],
+    [
+        ("Is it scented?", "scented"),
+        ("And has it got any rust?", "rust"),
+        ("Whether it's scented I couldn't say.", "scented"),
+        ("there's five buds on it is it scented i can't tell", "scented"),
+    ],
 )
 def test_questions(said: str, word: str) -> None:
     assert Habit.QUESTION in habits(said, word)
