@@ -147,17 +147,19 @@ def noun_before(mentions: Mentions, found: Found) -> bool:
 
 
 def thing_lately(mentions: Mentions, found: Found) -> bool:
-    """ "this label's had it, I'll chuck that": what it is was told in the clause before."""
+    """ "this label's split, that can go in the bin": what it is was told in the clause before."""
     talk = mentions.talk
-    if found.start < 2 or not _THE_THING & set(talk.texts[found.start : found.end + 1]):
-        return False
     low = talk.clause(found.start)[0]
+    said = {*talk.texts[found.start : found.end + 1], *talk.texts[low : low + 2]}
+    if found.start < 2 or not _THE_THING & said:
+        return False
     if low == 0 or found.start - low > _SUBJECT_REACH or talk.tokens[low - 1].mark in (STOP, QUERY):
         return False
     before = talk.clause(low - 1)[0]
     for i in range(before, min(before + 4, low)):
         thing = mentions.vocabulary.decision_things.at(talk.texts, i)
-        if thing and i and talk.texts[i - 1] in ("this", "that", "the", "my") and i - before <= 3:
+        shown = {"this", "that", "the", "my"} & set(talk.texts[before:i])
+        if thing and shown and i - before <= 3:
             return talk.texts[thing.end : thing.end + 1] in _VERB_AFTER
     return False
 
@@ -192,10 +194,14 @@ def tally(mentions: Mentions, found: Found) -> bool:
     if before != "one" and quantity(talk.texts, found.start - 1) is not None:
         return not mentions.masked[found.start - 1]
     low = talk.sentence(found.start)[0]
-    return talk.texts[found.start] == "one" and any(
-        quantity(talk.texts, i) is not None and talk.texts[i] not in ("a", "one")
-        for i in range(low, found.start)
-        if talk.clause(i)[0] == i
+    return (
+        talk.texts[found.start] == "one"
+        and before != "the"
+        and any(
+            quantity(talk.texts, i) is not None and talk.texts[i] not in ("a", "one")
+            for i in range(low, found.start)
+            if talk.clause(i)[0] == i
+        )
     )
 
 

@@ -13,6 +13,7 @@ from diary.linking.decisions.judged_later import find_judged_later
 from diary.linking.decisions.overturned import denied_by, overturned, put_off
 from diary.linking.decisions.padding import padded
 from diary.linking.decisions.perhaps import only_perhaps
+from diary.linking.decisions.placed import bound_for_it
 from diary.linking.decisions.refused import find_refused
 from diary.linking.decisions.undecided import (
     confirmed,
@@ -43,34 +44,29 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     found = [f for f in found if not _runs_into_verb(mentions, f)]
     kept: list[Statement] = []
     taken: set[int] = set()
+    unmeant: dict[str, set[int]] = {}  # "show bench" of "on the show bench" is meant no more
     for f in sorted(found, key=lambda f: (-(f.end - f.start), f.start)):
-        if taken & set(range(f.start, f.end)):
+        span = set(range(f.start, f.end))
+        if taken & span or span <= unmeant.get(f.label, set()):
             continue
         words = talk.texts[f.start : f.end]
         habits = mentions.scopes.habits(f.start, f.end)
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
-        if _reported(mentions, f) and not followed(mentions, f):
-            continue
-        if _only_wished(mentions, f) or _long_ago(mentions, f):
-            continue
         answered = answer(mentions, f)
-        if answered is Answer.OPEN:
-            continue
-        if not is_of_the_plant(mentions, f) or does_not_hold(mentions, f):
-            continue
-        if put_off(mentions, f):
+        if answered is Answer.OPEN or _not_meant(mentions, f):
+            unmeant.setdefault(f.label, set()).update(range(f.start, f.end))
             continue
         if answered is Answer.NO or (not own and denied_by(mentions, f) is not None):
             if (other := overturned(mentions, f)) is not None:
-                taken |= set(range(f.start, f.end))
+                taken |= span
                 kept.append(other)
             continue
         firm = not only_perhaps(mentions, f) and Habit.HYPOTHETICAL not in habits
         firm = firm and not under_condition(mentions, f)
         firm = firm or confirmed(mentions, f)
-        taken |= set(range(f.start, f.end))
+        taken |= span
         kept.append(
             Statement(
                 trait="decision",
@@ -85,11 +81,24 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     kept = for_a_time(mentions, kept)
     kept += crosses_to_make(mentions, taken)
     kept += in_one_word(mentions, kept)
+    kept += bound_for_it(mentions, kept)
     kept += _once_more(mentions)
     kept += find_refused(mentions, kept)
     kept += find_intended(mentions, kept)
     kept += find_judged_later(mentions, kept)
     return tuple(sorted(kept, key=lambda s: s.start))
+
+
+def _not_meant(mentions: Mentions, found: Found) -> bool:
+    """Whether it is reported, wished, long past, of another thing, or does not hold."""
+    return (
+        (_reported(mentions, found) and not followed(mentions, found))
+        or _only_wished(mentions, found)
+        or _long_ago(mentions, found)
+        or not is_of_the_plant(mentions, found)
+        or does_not_hold(mentions, found)
+        or put_off(mentions, found)
+    )
 
 
 def _reported(mentions: Mentions, found: Found) -> bool:
@@ -135,7 +144,7 @@ def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     """ "bye bye | that's one fifty", "a pot, that would pay": the last word is already the
     next statement's. So is that of "the pot that was on the heap"."""
     tokens = mentions.talk.tokens
-    if tokens[found.start].text == "pot" and tokens[found.start - 1].text in _OF_A_NOUN:
+    if tokens[found.start].text == "pot" and _is_a_noun(mentions, found.start):
         return True
     if found.end >= len(tokens) or tokens[found.end].text not in _CONTRACTED:
         return False
@@ -144,8 +153,14 @@ def _runs_into_verb(mentions: Mentions, found: Found) -> bool:
     )
 
 
-_OF_A_NOUN = frozenset(
-    "the a an this that my its his her each every another no same which what".split()
+def _is_a_noun(mentions: Mentions, at: int) -> bool:
+    """ "the pot", "chipped pot, you again"; not "I'll pot it on", "Pot on."."""
+    return mentions.talk.clause(at)[0] != at and mentions.talk.texts[at - 1] not in _BEFORE_POTTING
+
+
+_BEFORE_POTTING = frozenset(
+    "to 'll will must shall should can i we and so then let please now just needs wants gonna "
+    "tomorrow tonight yes no right well or better".split()
 )
 _CONTRACTED = frozenset(
     "'s 'll 'd 've 're 'm not is was will would can could should has had must".split()

@@ -27,7 +27,10 @@ _UNMEANT = {
 
 def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Statement]:
     """The deeds with an intention beside them, where no way of deciding was found."""
-    taken = {i for s in decided for i in range(s.start, s.end)}
+    taken: dict[str, set[int]] = {}
+    for s in decided:
+        taken.setdefault(str(s.value), set()).update(range(s.start, s.end))
+    said = {i for tokens in taken.values() for i in tokens}
     found: list[Statement] = []
     for deed in _longest(
         mentions.phrases(mentions.vocabulary.decisions_deeds, mentions.vocabulary.decisions_never)
@@ -37,7 +40,8 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
         if deed.label == "propagate" and not _of_cuttings(mentions, deed):
             continue
         low, high = _reach(mentions, deed)
-        if any(i in taken for i in range(low, high)):
+        beside = said if not _is_cuttings(mentions, deed) else taken.get(deed.label, set())
+        if beside & set(range(low, high)) or said & set(range(deed.start, deed.end)):
             continue
         if not _intended(mentions, deed, low, high) or _told_as_past(mentions, deed, low, high):
             continue
@@ -45,7 +49,8 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
             continue
         if not is_of_the_plant(mentions, deed) or does_not_hold(mentions, deed):
             continue
-        taken |= set(range(deed.start, deed.end))
+        said |= set(range(deed.start, deed.end))
+        taken.setdefault(deed.label, set()).update(range(deed.start, deed.end))
         found.append(
             Statement(
                 trait="decision",
@@ -60,10 +65,17 @@ def find_intended(mentions: Mentions, decided: Iterable[Statement]) -> list[Stat
     return found
 
 
+def _is_cuttings(mentions: Mentions, deed: Found) -> bool:
+    """ "retained, and six cuttings to be struck": told beside another decision."""
+    words = set(mentions.talk.texts[deed.start : deed.end])
+    return deed.label == "propagate" and bool({"cuttings", "slips"} & words)
+
+
 def _of_cuttings(mentions: Mentions, deed: Found) -> bool:
-    """ "I'll be taking them tonight" where slips were just named; not "I'll take them indoors"."""
+    """ "I'll be taking them tonight", "I'll take eight more" where slips were just named; not
+    "I'll take them indoors"."""
     texts = mentions.talk.texts
-    if texts[deed.end - 1] != "them":
+    if texts[deed.end - 1] not in ("them", "more", "load", "batch", "lot"):
         return True
     named = texts[max(0, deed.start - _NAMED_WITHIN) : deed.start]
     return bool(mentions.vocabulary.classes["cuttings"] & set(named))

@@ -12,6 +12,7 @@ from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA
 
 _CUE_REACH, _FOLLY_REACH, _CONDITION_REACH = 4, 5, 4
+_WOULD_REACH = 6
 _TURNS = frozenset({"but", "so", "then", "now"})
 _CONFIRMED_REACH, _CONDITIONED_REACH = 12, 10
 _CONDITIONS = frozenset({"if", "unless", "provided", "should", "as"})
@@ -95,7 +96,7 @@ def counterfactual(mentions: Mentions, found: Found) -> bool:
     low, high = talk.sentence(found.start)
     if not talk.punctuated:
         low, high = max(0, found.start - 6), min(len(talk.texts), found.end + 8)
-    before = set(talk.texts[max(low, found.start - _CUE_REACH) : found.start + 2])
+    before = set(talk.texts[max(low, found.start - _WOULD_REACH) : found.start + 2])
     if not before & _WOULD:
         return False
     for i in range(found.end, high):

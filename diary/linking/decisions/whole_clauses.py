@@ -88,9 +88,31 @@ def _begins_anew(mentions: Mentions, found: Found, stop: int) -> bool:
     """ "i've six of those | so bin", in captions "we'll say no more about it | heap"."""
     talk = mentions.talk
     before = talk.texts[found.start - 1]
-    ends = not talk.punctuated and stop == found.end and before in _ENDINGS
+    if before == "no" and found.label not in ("keep", "discard", "watch"):
+        return False  # "no cuttings"
+    rounded = talk.texts[found.end : found.end + 1] in _ROUNDED
+    ends = not talk.punctuated and (
+        (stop == found.end and before in _ENDINGS)
+        or (rounded and (before in _ENDINGS | _ANSWERS or _tagged(talk.texts, found.start)))
+    )
     ends = ends and talk.texts[found.start] not in ("out", "gone")  # "the heater's gone out"
     return before == "so" or ends
+
+
+def _tagged(texts: tuple[str, ...], at: int) -> bool:
+    """ "he's no good is he | bin", "it's lovely isn't it | keep"."""
+    asks = texts[max(0, at - 3) : at - 1]
+    return texts[at - 1] in _TAGGED and bool({"is", "does", "has", "was"} & set(asks[-2:]))
+
+
+_TAGGED = frozenset({"it", "he", "she"})
+_ANSWERS = frozenset(
+    {"yes", "yep", "yeah", "aye", "no", "nope", "nah", "right", "okay", "definitely"}
+)
+_ROUNDED = tuple(
+    (word,)
+    for word in "sorry obviously definitely please then love tonight tomorrow certainly yes".split()
+)
 
 
 def _in_a_sentence(mentions: Mentions, start: int, stop: int) -> bool:
@@ -111,16 +133,17 @@ def in_one_word(mentions: Mentions, kept: list[Statement]) -> list[Statement]:
     for f in mentions.phrases(mentions.vocabulary.decisions_bare):
         start, stop = talk.clause(f.start)
         anew = _begins_anew(mentions, f, stop)
+        tagged = anew and _tagged(talk.texts, f.start)
         if anew:
-            start = f.start
+            start, stop = f.start, min(stop, f.end + 1)
         alone = (
             start == f.start
-            and stop - f.start <= 2
+            and (stop - f.start <= 2 or anew)
             and (talk.tokens[stop - 1].mark or anew)
-            and (stop == f.end or talk.texts[f.end] in ("it", "this", "that"))
+            and (stop == f.end or anew or talk.texts[f.end] in ("it", "this", "that"))
             and is_of_the_plant(mentions, Found(f.start, stop, f.label))
             and not somebody_elses(mentions, Found(f.start, stop, f.label))
-            and answer(mentions, f) not in (Answer.OPEN, Answer.NO)
+            and (tagged or answer(mentions, f) not in (Answer.OPEN, Answer.NO))
             and not (f.label == "watch" and _in_a_sentence(mentions, f.start, stop))
         )
         if alone and not taken & set(range(f.start, f.end)):

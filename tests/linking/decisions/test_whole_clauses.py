@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.reading.said import values
+from tests.reading.said import read, values
 
 
 @pytest.mark.parametrize(
@@ -31,3 +31,17 @@ def test_decided(said: str, decision: str) -> None:
 )
 def test_part_of_a_longer_clause(said: str) -> None:
     assert values("decision", said) == []
+
+
+@pytest.mark.parametrize(
+    ("said", "decisions"),
+    [
+        ("he's no good is he bin sorry love", ["discard"]),
+        ("it's upright it doesn't slouch yes keep obviously", ["keep"]),
+        ("forget friday no cuttings tomorrow", []),
+    ],
+)
+def test_in_captions(said: str, decisions: list[str]) -> None:
+    clips = read("right this is twenty three oh four", said).clips
+    told = [o.value for clip in clips for o in clip.observations if o.trait == "decision"]
+    assert told == decisions
