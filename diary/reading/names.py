@@ -87,6 +87,8 @@ def name_index(known: Known) -> NameIndex:
         if mishearing.meant in said:
             said.setdefault(mishearing.heard, said[mishearing.meant])
     for form, name in list(said.items()):
+        for alike in _number_heard_as_word(form):
+            said.setdefault(alike, name)
         title, _, rest = form.partition(" ")
         if title.rstrip(".").casefold() in _TITLES and " " in rest:
             said.setdefault(rest, name)  # "Ottoline Bray" for Mrs Ottoline Bray
@@ -116,6 +118,20 @@ def name_index(known: Known) -> NameIndex:
         letters={k: tuple(s.letters for s in v) for k, v in by_initial.items()},
         most_words=max((len(s.words) for s in spellings), default=0),
     )
+
+
+_ALIKE = {"two": ("to", "too"), "four": ("for",), "eight": ("ate",), "one": ("won",)}
+
+
+def _number_heard_as_word(form: str) -> list[str]:
+    """ "to left socks" of Two Left Socks: the number at its head as captions hear it."""
+    first, _, rest = form.partition(" ")
+    return [
+        f"{word} {rest}" for word in _ALIKE.get(first.casefold(), ()) if len(rest) > _SHORT_REST
+    ]
+
+
+_SHORT_REST = 5
 
 
 def find_names(
@@ -220,7 +236,9 @@ def _best(
 
 _EXPECTED, _LONG = 0.06, 9
 _ONE_WORD_OFF = 0.81
-_HEARD_ALIKE = tuple(set(pair) for pair in ("vw", "ck", "cq", "kq", "sc", "sz", "gj", "fp", "bp"))
+_HEARD_ALIKE = tuple(
+    set(pair) for pair in ("vw", "ck", "cq", "kq", "sc", "sz", "gj", "jy", "fp", "bp")
+)
 
 
 def _one_word_off(words: tuple[str, ...], name: tuple[str, ...]) -> bool:
@@ -241,7 +259,10 @@ def _one_word_off(words: tuple[str, ...], name: tuple[str, ...]) -> bool:
 def _initials(letters: str, sound: str) -> tuple[str, ...]:
     """What a name may begin with, to the eye and the ear; one vowel is heard for another."""
     found = (letters[0], *sound[:1].lower())
-    return tuple(dict.fromkeys("a" if letter in "aeiou" else letter for letter in found))
+    return tuple(dict.fromkeys(_SAME_INITIAL.get(letter, letter) for letter in found))
+
+
+_SAME_INITIAL = dict.fromkeys("aeiou", "a") | {"y": "j"}  # "yuffer" for Juffer
 
 
 @lru_cache(maxsize=65536)

@@ -4,12 +4,18 @@ import pytest
 
 from diary.reading.known import Known, KnownName, Mishearing
 from diary.reading.names import find_names, name_index
-from tests.reading.said import on_record, talk
+from tests.reading.said import NAMES, on_record, talk
 
 
 def heard(said: str, known: Known | None = None) -> list[str]:
     """The names heard."""
-    return [n.name for n in find_names(talk(said), name_index(known or on_record()))]
+    return [
+        n.name
+        for n in find_names(
+            talk(said),
+            name_index(known or on_record(names=(*NAMES, "Jubilee Loaf", "Two Left Socks"))),
+        )
+    ]
 
 
 @pytest.mark.parametrize(
@@ -29,6 +35,8 @@ def heard(said: str, known: Known | None = None) -> list[str]:
         ("crossed with hob nail", "Hobnail"),
         ("out of copper linton", "Copper Lantern"),
         ("crossed with fenmarsh ladder", "Fenmarsh Lad"),
+        ("crossed with yubilee loaf", "Jubilee Loaf"),
+        ("that was to left socks", "Two Left Socks"),
     ],
 )
 def test_a_name_as_it_is_said_or_misheard(said: str, name: str) -> None:

@@ -31,7 +31,7 @@ def side_by_side(mentions: Mentions) -> Iterator[Likeness]:
     talk = mentions.talk
     for ref in mentions.refs:
         if talk.texts[ref.start - 1 : ref.start] not in _BESIDE and (
-            talk.texts[ref.start - 2 : ref.start] != ("next", "to")
+            talk.texts[ref.start - 2 : ref.start] not in (("next", "to"), ("side", "with"))
         ):
             continue
         lost = [
@@ -39,7 +39,10 @@ def side_by_side(mentions: Mentions) -> Iterator[Likeness]:
             for c in mentions.cue("no_difference", ref.end, ref.end + 14)
             if hardly(mentions, c.start)
         ]
-        for cue in lost or mentions.cue("mixed_up", ref.end, ref.end + 14):
+        alike = mentions.cue("two_alike", ref.end, ref.end + 9) or mentions.cue(
+            "mixed_up", ref.end, ref.end + 14
+        )
+        for cue in lost or alike:
             if talk.between(ref.end - 1, cue.start, (STOP, QUERY)):
                 continue
             yield Likeness(

@@ -22,6 +22,7 @@ def denied_just_before(mentions: Mentions, at: int) -> bool:
     return "if" not in talk.texts[max(0, low + denied - _JUST_BEFORE) : low + denied]
 
 
+_GUESSING = frozenset("swear sworn said say thought think guess guessed taken".split())
 _AGREED_WITHIN = 6
 
 
@@ -36,6 +37,8 @@ def unsaid(mentions: Mentions, start: int, end: int, stop: int) -> bool:
         for scope in mentions.scopes.by_token[at]
         if scope.habit in _UNSAID and not start <= scope.cue < end
     }
+    if _GUESSING & set(mentions.talk.texts[start:end]):
+        habits -= {Habit.HYPOTHETICAL}  # "with no label I'd have sworn it was A"
     if habits == {Habit.REPORTED}:
         return not mentions.cue("agreed", stop, stop + _AGREED_WITHIN)
     return bool(habits)

@@ -47,7 +47,7 @@ def like(mentions: Mentions) -> Iterator[Likeness]:
     for cue in vocabulary.cues["similar"].find(talk.texts):
         if any(mentions.masked[cue.start : cue.end]):
             continue
-        if set(mentions.talk.texts[max(0, cue.start - 2) : cue.start]) & _WRITTEN:
+        if _written(talk.texts, cue):
             continue  # "the label looks like a G"
         if mentions.talk.texts[cue.end : cue.end + 2] in _PEAS:
             continue
@@ -76,6 +76,14 @@ def like(mentions: Mentions) -> Iterator[Likeness]:
         )
 
 
+def _written(texts: tuple[str, ...], cue: Found) -> bool:
+    """ "the label looks like a G"; not "with no label I'd have sworn it was A"."""
+    before = texts[max(0, cue.start - 2) : cue.start]
+    guess = before[-1:] in _GUESSERS or texts[cue.start] in ("i", "you", "we")
+    return bool(_WRITTEN & set(before)) and not guess
+
+
+_GUESSERS = (("i",), ("you",), ("we",), ("anyone",), ("anybody",))
 _WRITTEN = frozenset("label tag letter number figure writing handwriting ticket marker".split())
 
 

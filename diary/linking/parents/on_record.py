@@ -32,6 +32,7 @@ def parents_on_record(
     if record is None:
         return []
     found = {s.trait for s in told}
+    sports = [s for s in told if s.trait == "sport_of"]
     roles = {record.seed_parent: _TRAITS[0], record.pollen_parent: _TRAITS[1]}
     named = [r for r in _named(mentions, start, end) if r.title in roles]
     both = len(named) == 2 and named[0].title != named[1].title
@@ -40,6 +41,8 @@ def parents_on_record(
     statements = []
     for ref in named:
         trait = roles[ref.title]
+        if any(s.start <= ref.start < s.end for s in sports):
+            continue  # "a sport of A", of a plant that has A for a parent
         if trait in found or not (of_both or _kinship(mentions, ref.start, ref.end)):
             continue
         found.add(trait)
@@ -68,6 +71,18 @@ def _kinship(mentions: Mentions, start: int, end: int, also: frozenset[str] = fr
     low, high = max(0, start - _WITHIN), end + _WITHIN
     if talk.punctuated:
         low, high = max(low, talk.sentence(start)[0]), min(high, talk.sentence(end - 1)[1])
-    near = talk.texts[low:high]
+    near = {t for i, t in enumerate(talk.texts[low:high], low) if not mentions.masked[i]}
+    if (
+        "side" in near
+        and "by" in near
+        and ("side", "by", "side")
+        in zip(
+            talk.texts[low:high],
+            talk.texts[low + 1 : high],
+            talk.texts[low + 2 : high],
+            strict=False,
+        )
+    ):
+        near.discard("side")  # "I've had them side by side"
     roles = classes["mother"] | classes["father"] | classes["offspring"]
-    return bool(set(near) & (roles | classes["crossed"] | classes["crossing"] | _KINSHIP | also))
+    return bool(near & (roles | classes["crossed"] | classes["crossing"] | _KINSHIP | also))

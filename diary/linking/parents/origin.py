@@ -4,6 +4,8 @@
 "it's not a huge flower, mum was A" does, although a denial stands before it.
 """
 
+from itertools import pairwise
+
 from diary.linking.operands import Operand
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
@@ -51,5 +53,24 @@ def role_cues(mentions: Mentions, label: str) -> list[Found]:
 
 
 def planned(mentions: Mentions, at: int) -> bool:
+    """A cross still to be made: "I'll put A on it", "to be used next month, with A's pollen"."""
     start = mentions.talk.clause(at)[0]
-    return any(t in PLANS for t in mentions.talk.texts[max(start, at - 8) : at])
+    return any(t in PLANS for t in mentions.talk.texts[max(start, at - 8) : at]) or _to_be_used(
+        mentions, at
+    )
+
+
+def _to_be_used(mentions: Mentions, at: int) -> bool:
+    """ "I'm using it as a mother next month, with A for the father"."""
+    talk = mentions.talk
+    low = talk.sentence(at)[0] if talk.punctuated else 0
+    words = talk.texts[max(low, at - _USED_WITHIN) : at]
+    if not _USE & set(words):
+        return False
+    later = any(a == "next" and b in _TIMES for a, b in pairwise(words))
+    return later or bool((PLANS | {"gonna"}) & set(words))
+
+
+_USED_WITHIN = 14
+_USE = frozenset("use used using".split())
+_TIMES = frozenset("week month year spring summer autumn winter season time".split())

@@ -14,7 +14,8 @@ from diary.linking.parents.crosses import carried_over, pairs, sired
 from diary.linking.parents.dusted import dusted_with
 from diary.linking.parents.origin import parent
 from diary.linking.parents.pollinated import by_bees, open_pollinated, selfed, sports
-from diary.linking.parents.roles import after_cues, appositions, before_cues, fragments, put_on_it
+from diary.linking.parents.roles import appositions, before_cues, fragments
+from diary.linking.parents.roles_after import after_cues, put_on_it
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 

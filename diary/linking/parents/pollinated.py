@@ -12,7 +12,7 @@ _FROM = frozenset({"of", "off", "from", "on"})
 _SO = frozenset({"so", "that", "is", "'s", "it", "this", "of", "off", "from", "on", "just", "old"})
 # "I selfed A", "by selfing A": the plant is what the verb is done to.
 _SELFING = frozenset({"selfed", "selfing"})
-_SELFERS = frozenset({"i", "we", "by", "and", "just", "simply", "only"})
+_SELFERS = frozenset({"i", "we", "by", "from", "of", "and", "just", "simply", "only"})
 _BEES_WITHIN = 10
 # "A left to the bees", "leaving A for the bees"
 _LEFT_TO = frozenset({"the", "to", "for", "left", "was", "up", "entirely", "all"})
@@ -101,7 +101,7 @@ def by_bees(mentions: Mentions) -> Iterator[Statement]:
         left = at
         while left > 0 and at - left < 4 and talk.texts[left - 1] in _LEFT_TO:
             left -= 1
-        seed = before(mentions, left)
+        seed = before(mentions, left) or _worked_on(mentions, at) or _then_left(mentions, at)
         low, high = _near(mentions, at)
         worked = any(cue.end <= high for cue in mentions.cue("bee_work", low, high))
         if not worked and seed is None:
@@ -109,6 +109,39 @@ def by_bees(mentions: Mentions) -> Iterator[Statement]:
         yield _open(at, at + 1)
         if seed is not None and known(seed) and asserted(mentions, seed.start, at + 1):
             yield parent("seed_parent", seed, "a plant left to the bees", 0.85)
+
+
+def _worked_on(mentions: Mentions, at: int) -> Operand | None:
+    """ "the bees did the honours on A": the plant a little later in the sentence."""
+    stop = min(mentions.talk.sentence(at)[1], at + _WORKED_WITHIN)
+    ref = next(iter(mentions.refs_in(at, stop)), None)
+    if ref is None or ref.cut is not None:
+        return None
+    if mentions.talk.texts[ref.start - 1] not in _FROM or not mentions.cue(
+        "bee_work", at, ref.start
+    ):
+        return None
+    return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+
+
+_WORKED_WITHIN = 7
+
+
+def _then_left(mentions: Mentions, at: int) -> Operand | None:
+    """ "that was A and then the bees saw to the rest": the plant told before what they did."""
+    texts = mentions.talk.texts
+    start = at
+    while start > 0 and at - start < _JOINED_WITHIN and texts[start - 1] in _JOINING:
+        start -= 1
+    operand = before(mentions, start) if {"and", "then"} & set(texts[start:at]) else None
+    led = operand is not None and texts[operand.start - 1 : operand.start] in _TELLS
+    worked = any(mentions.cue("bee_work", at, at + _WORKED_WITHIN))
+    return operand if led and worked else None
+
+
+_JOINED_WITHIN = 4
+_JOINING = frozenset("and then the some a".split())
+_TELLS = (("was",), ("is",), ("'s",), ("from",), ("off",), ("of",))
 
 
 def _near(mentions: Mentions, at: int) -> tuple[int, int]:
@@ -153,7 +186,8 @@ _SPORTING = frozenset("branch shoot stem limb broke came turned appeared arose f
 def _found_on(mentions: Mentions, at: int) -> Operand | None:
     """ "a sport that turned up on A": the plant a little later in the sentence."""
     talk = mentions.talk
-    stop = min(talk.sentence(max(at - 1, 0))[1], at + _FOUND_WITHIN)
+    ended = talk.sentence(max(at - 1, 0))[1] if talk.punctuated else len(talk.texts)
+    stop = min(ended, at + _FOUND_WITHIN)
     for ref in mentions.refs_in(at, stop):
         if ref.cut is None and talk.texts[ref.start - 1] in _FROM:
             return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)

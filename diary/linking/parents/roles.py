@@ -6,71 +6,17 @@ A's own parents, and roles in crosses to come.
 
 from collections.abc import Iterator
 
-from diary.linking.decisions.crosses_to_make import made_just_now
-from diary.linking.operands import Operand, after, before
+from diary.linking.operands import Operand, after
 from diary.linking.parents.origin import asserted, known, parent, planned, role_cues
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
-from diary.reading.tokens import COMMA, QUERY, STOP
+from diary.reading.tokens import COMMA
 
 _ROLES = (("seed_parent", "mother"), ("pollen_parent", "father"))
-_TOLD = frozenset({"is", "was", "were", "'s", "gave", "had", "carried", "bore", "took", "set"})
-_GIVING = _TOLD - {"is", "was", "were", "'s"}  # not "A, which is the father of half of them"
-_CLEFT = frozenset({"that", "who", "which", "as"})  # "it was A that gave the pollen"
-_SOURCE = frozenset({"off", "from", "of", "on", "out"})
 _CORRECTED_WITHIN = 10
-_SAYS = (("is",), ("was",), ("'s",), ("were",))
-
-
-def after_cues(mentions: Mentions) -> Iterator[Statement]:
-    """ "A as the mother", "B's pollen on it"; not "A. The mother ..."."""
-    texts = mentions.talk.texts
-    for trait in ("seed_parent", "pollen_parent"):
-        for cue in role_cues(mentions, f"{trait} after"):
-            who = texts[cue.start - 1] in _CLEFT and texts[cue.start] in _GIVING
-            operand = before(mentions, cue.start - who)
-            if (
-                operand is None
-                or not known(operand)
-                or mentions.talk.between(operand.end - 1, cue.start, (STOP, QUERY))
-                or (not who and mentions.talk.between(operand.end - 1, cue.start, (COMMA,)))
-                or not asserted(mentions, operand.start, cue.end)
-            ):
-                continue
-            told = cue.end + (texts[cue.end : cue.end + 1] in (("parent",), ("side",)))
-            if texts[told : told + 1] in _SAYS and mentions.ref_at(told + 1):
-                continue  # "this is 23-04 the mother was Tin Whistle"
-            if _asked(texts, operand.start):
-                continue
-            words = texts[cue.start : cue.end]
-            if words == ("pollen",) or (
-                words[0] not in _TOLD - {"'s"} and planned(mentions, operand.start)
-            ):
-                continue
-            put = texts[operand.start - 1] in mentions.vocabulary.classes["put"]
-            if put and words[-1] in _UPON and made_just_now(mentions, operand.start, cue.end):
-                continue  # "I put A's pollen on it Tuesday": a cross of this week
-            if words in (("seed",), ("seeds",)) and texts[operand.start - 1] not in _SOURCE:
-                continue
-            if texts[cue.end - 1] in mentions.vocabulary.classes["offspring"] and (
-                texts[operand.start - 1 : operand.start] not in _CHILD_LEADS
-            ):
-                continue
-            yield parent(trait, operand, "a plant called the mother or the father", 0.95)
-
-
 _IT = frozenset({"it", "he", "she", "this", "that"})
-
-
-def _asked(texts: tuple[str, ...], at: int) -> bool:
-    """ "I did wonder was A the father"; not "it was A the father"."""
-    before = texts[max(0, at - 2) : at]
-    return len(before) == 2 and before[1] in ("was", "were") and before[0] not in _IT | {"which"}
-
-
 _SIDES = frozenset({"seed", "pollen", "pod", "parent", "side"})
-_CHILD_LEADS = tuple((word,) for word in ("of", "is", "'s", "was", "another", "a", "from"))
 
 
 def appositions(mentions: Mentions) -> Iterator[Statement]:
@@ -133,8 +79,10 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
             continue
         if planned(mentions, cue.start) or _shown_here(texts, cue) or _of_another(mentions, cue):
             continue
+        if texts[cue.start - 1 : cue.start] in _MINE and texts[cue.end - 1] == "'s":
+            continue  # "my mum's A is twice the plant": hers, and no parent
         vague = _is_vague(mentions, texts[cue.start : cue.end])
-        operand = after(mentions, cue.end, unknown=not vague)
+        operand = after(mentions, cue.end, unknown=not vague) or _apposed(mentions, cue.end)
         if operand is None and texts[cue.end : cue.end + 1] == ("not",):
             denied = after(mentions, cue.end + 1)
             if denied is not None and (said := _said_instead(mentions, denied)) is not None:
@@ -159,6 +107,19 @@ def before_cues(mentions: Mentions) -> Iterator[Statement]:
         yield parent(trait, operand, "a parent named after its role", score)
 
 
+def _apposed(mentions: Mentions, at: int) -> Operand | None:
+    """ "the pollen came from the gentleman you've just met, K13": told, and then named."""
+    talk = mentions.talk
+    if talk.texts[at : at + 1] == () or talk.texts[at] not in ("the", "that", "our", "my"):
+        return None
+    ref = next(iter(mentions.refs_in(at, min(talk.sentence(at)[1], at + _APPOSED_WITHIN))), None)
+    if ref is None or ref.cut is not None or talk.tokens[ref.start - 1].mark != COMMA:
+        return None
+    return Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
+
+
+_APPOSED_WITHIN = 9
+_MINE = (("my",), ("our",), ("me",))
 _ANY = frozenset({"one", "plant"})
 
 
@@ -204,9 +165,11 @@ def _of_another(mentions: Mentions, cue: Found) -> bool:
 
 
 def _in_doubt(mentions: Mentions, operand: Operand) -> bool:
-    """ "the father's A or it's B", "I thought it was A but it isn't": no parent is told."""
+    """ "the father's A or it's B", "I thought it was A but it isn't", "a child of A, is it?"."""
     texts = mentions.talk.texts
     later = texts[operand.end : operand.end + 4]
+    if later[:2] in (("is", "it"), ("was", "it"), ("is", "she"), ("is", "he")):
+        return True
     if later[:1] == ("but",) and later[2:3] in (("is",), ("was",)) and later[3:] == ("not",):
         return True
     return later[:1] == ("or",) and bool(mentions.refs_in(operand.end, operand.end + _OR_WITHIN))
@@ -219,6 +182,10 @@ def _plant_owned(mentions: Mentions, cue: Found) -> bool:
     """ "I had a plant of A go down with that": another plant, and no seed of it."""
     texts = mentions.talk.texts
     owned = texts[max(0, cue.start - 3) : cue.start]
+    if texts[cue.start] == "out" and {"something", "summat", "others"} & set(
+        texts[max(0, cue.start - 5) : cue.start]
+    ):
+        return True  # "he had something of the sort out of A"
     return texts[cue.start] in ("plant", "one") and bool(_OWNED & set(owned))
 
 
@@ -247,37 +214,3 @@ def _shown_here(texts: tuple[str, ...], cue: Found) -> bool:
         ("here", "is"),
         ("this", "is"),
     )
-
-
-def put_on_it(mentions: Mentions) -> Iterator[Statement]:
-    """ "I put Parkin Night on her", "with Black Snicket put to her": the pollen parent.
-
-    Not "I'll put A on it", and not "I put it on A", where this plant gives the pollen.
-    """
-    talk, classes = mentions.talk, mentions.vocabulary.classes
-    for ref in mentions.refs:
-        at = ref.end
-        if talk.texts[at : at + 1] == ("'s",):
-            at += 1
-        if talk.texts[at : at + 1] == ("pollen",):
-            at += 1
-        led = classes["put"] & set(talk.texts[max(0, ref.start - 3) : ref.start])
-        if talk.texts[at : at + 1] and talk.texts[at] in classes["put"]:
-            led = led | {talk.texts[at]}
-            at += 1
-        if not led or ref.cut is not None or talk.between(ref.start, at, (STOP, QUERY)):
-            continue
-        joined = talk.texts[at : at + 2] == ("on", "to")
-        onto = talk.texts[at : at + 1] and talk.texts[at] in ("on", "onto", "over", "to")
-        to = at + (2 if joined else 1)
-        if not onto or talk.texts[to : to + 1] == () or talk.texts[to] not in _UPON:
-            continue
-        if planned(mentions, ref.start) or not asserted(mentions, ref.start, to):
-            continue
-        if made_just_now(mentions, ref.start, to):
-            continue
-        operand = Operand(start=ref.start, end=ref.end, title=ref.title, ref=ref, score=ref.score)
-        yield parent("pollen_parent", operand, "a plant put on this one", 0.93)
-
-
-_UPON = frozenset({"it", "her", "him", "them", "that", "this"})

@@ -126,6 +126,9 @@ def test_no_parents_told(said: str) -> None:
         "Parents: Fenmarsh Lad, seed. Copper Lantern, pollen.",
         "Fenmarsh Lad was her mother and Copper Lantern was her father.",
         "Fenmarsh Lad carried the pod and Copper Lantern obliged with the pollen.",
+        "The parents are Fenmarsh Lad and, on the pollen side, Copper Lantern.",
+        "By descent it is Fenmarsh Lad, pollinated from Copper Lantern.",
+        "Breeding, Fenmarsh Lad the seed, Copper Lantern the pollen.",
     ],
 )
 def test_who_gave_what(said: str) -> None:
@@ -147,6 +150,34 @@ def test_who_gave_what(said: str) -> None:
         ("I had a plant of Hobnail go down with that.", {}),
         ("I'm selfing her here and now, that's her own pollen on the brush.", {}),
         ("I took Hobnail's pollen and put it in the fridge.", {}),
+        (
+            "It's Hobnail on her own pollen.",
+            {"seed_parent": "Hobnail", "pollination": "selfed"},
+        ),
+        (
+            "It was raised from Hobnail by self-pollination.",
+            {"seed_parent": "Hobnail", "pollination": "selfed"},
+        ),
+        (
+            "It's what we got from selfing Hobnail.",
+            {"seed_parent": "Hobnail", "pollination": "selfed"},
+        ),
+        (
+            "That was Hobnail and then the bees saw to the rest of it.",
+            {"seed_parent": "Hobnail", "pollination": "open"},
+        ),
+        ("The bees did the job on Hobnail.", {"seed_parent": "Hobnail", "pollination": "open"}),
+        ("The seed was gathered off Hobnail.", {"seed_parent": "Hobnail"}),
+        ("The pollen came from the plant you've just seen, 22-14.", {"pollen_parent": "22-14"}),
+        ("The pollen come off Hobnail.", {"pollen_parent": "Hobnail"}),
+        ("Seed from Hobnail, the father is not known.", {"seed_parent": "Hobnail"}),
+        ("It will be used as a seed parent next month, with Hobnail supplying the pollen.", {}),
+        ("I'm using it for a mother next month, with Hobnail for the father.", {}),
+        ("I've Hobnail's pollen on the brush for the next one.", {}),
+        ("Hobnail took that class three years running.", {}),
+        ("My mum's Hobnail on her sill is twice the plant.", {}),
+        ("A child of Hobnail, is it? Well, your guess is as good as mine.", {}),
+        ("He had something of the sort out of Hobnail.", {}),
     ],
 )
 def test_one_parent_or_none(said: str, told: dict[str, object]) -> None:
