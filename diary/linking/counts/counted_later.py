@@ -13,7 +13,7 @@ from diary.reading.phrases import Found
 from diary.reading.spoken import amount_at
 
 _AFTER_REACH = 9
-_THEM_REACH = 14
+_THEM_REACH, _NOW_REACH = 14, 22
 _FILL = frozenset(
     "i make it count counted counting there are is 's 've got only just the about say um er uh "
     "for me on this that one them all told in total today now have look up well let see and oh "
@@ -190,8 +190,10 @@ def held_now(
     nouns = [n for n in nouns if talk.texts[n.start - 1 : n.start] not in _EACH]
     for noun, following in zip(nouns, [*nouns[1:], None], strict=False):
         limit = following.start if following is not None else len(talk.texts)
-        for at in range(noun.end, min(noun.end + _THEM_REACH, limit - 1)):
+        for at in range(noun.end, min(noun.end + _NOW_REACH, limit - 1)):
             there = talk.texts[at - 1 : at + 1] in _THERE_ARE
+            if not there and at - noun.end >= _THEM_REACH:
+                break
             if at + 1 in counted or not (there or talk.texts[at] in ("got", "has", "'ve", "have")):
                 continue
             it = {"it", "this", "she", "he"} & set(talk.texts[max(noun.end, at - 4) : at])

@@ -12,6 +12,7 @@ from diary.linking.counts.counted_later import (
     left_of,
     summed_up,
 )
+from diary.linking.counts.counts_asked import asked_after, is_heading
 from diary.linking.counts.cuttings_of_it import cuttings_of_it
 from diary.linking.counts.recounts import recounted
 from diary.linking.counts.seeds_told import find_seeds
@@ -52,7 +53,9 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     uncounted: list[Found] = []
     for noun in nouns:
         amount = (
-            _amount_before(mentions, noun)
+            _heading(mentions, noun, nouns)
+            or _amount_before(mentions, noun)
+            or asked_after(mentions, noun)
             or counted_after(mentions, noun)
             or summed_up(mentions, noun)
         )
@@ -72,6 +75,17 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     found += [_count(Found(q.end, q.end + 2, "count_cuttings"), q) for q in _of_it(mentions, found)]
     seeds, doubted = find_seeds(mentions)
     return tuple(recounted(mentions, [*found, *seeds], doubted))
+
+
+def _heading(mentions: Mentions, noun: Found, nouns: list[Found]) -> Quantity | None:
+    """The figure after a heading, and after the last of a row of headings."""
+    last = nouns.index(noun)
+    row = nouns[last - 1 : last]
+    headed = is_heading(mentions, noun)
+    follows = bool(row) and noun.start - row[0].end <= 4 and is_heading(mentions, row[0])
+    if not (headed or follows) or noun.end >= len(mentions.talk.texts):
+        return None
+    return amount_at(mentions.talk, noun.end)
 
 
 def _of_it(mentions: Mentions, found: list[Statement]) -> list[Quantity]:
@@ -144,6 +158,9 @@ def _misheard(mentions: Mentions, at: int, noun: Found) -> bool:
     texts = mentions.talk.texts
     if at < 1 or texts[at] not in HOMOPHONES or not texts[noun.end - 1].endswith("s"):
         return False
+    on_it = texts[noun.end : noun.end + 2] in (("on", "it"), ("on", "her"), ("on", "him"))
+    if on_it and mentions.talk.clause(at)[0] == at:
+        return True  # "for heads on it"
     if texts[at] == "ate" and mentions.talk.clause(at)[0] == at:
         return True  # "ate heads on this"
     if texts[at - 1] not in _BEFORE_HOMOPHONE:
@@ -174,4 +191,28 @@ def _exist(mentions: Mentions, amount: Quantity, noun: Found) -> bool:
     lead = talk.texts[max(low, amount.start - 4) : amount.start]
     if _WANTED & set(lead) or {"please", "wanted"} & set(talk.texts[noun.end : high]):
         return False
+    if _to_come(mentions, noun, low):
+        return False
     return bool(mentions.vocabulary.cuttings_exist.find(talk.texts, low, high))
+
+
+def _to_come(mentions: Mentions, noun: Found, low: int) -> bool:
+    """ "six cuttings to be struck on Monday", "two cuttings off him as soon as it cools"."""
+    talk = mentions.talk
+    after = talk.texts[noun.end : min(talk.sentence(noun.end - 1)[1], noun.end + 7)]
+    if any(after[i : i + 2] in _TO_DO for i in range(len(after))):
+        return True
+    taken = _TAKEN & {*talk.texts[low : noun.start], *after}
+    return not taken and any(after[i : i + 2] in _SOON for i in range(len(after)))
+
+
+_TO_DO = tuple(("to", w) for w in "be take strike root go come pot".split())
+_TAKEN = frozenset(
+    "have has 've 's had took taken rooted rooting struck got there made are".split()
+)
+_SOON = (
+    *(("as", w) for w in ("soon", "and")),
+    *((w, it) for w in ("when", "once", "after") for it in ("it", "the", "he", "she", "i", "we")),
+    *(("next", w) for w in ("week", "month", "time", "spring")),
+    *((w, d) for w in ("on", "by", "come", "in") for d in "monday sunday august september".split()),
+)

@@ -72,4 +72,7 @@ def _yet_to_sow(mentions: Mentions, amount: Quantity) -> bool:
     stop = min(amount.end + 7, talk.clause(amount.start)[1])
     if _SOWING & set(talk.texts[max(0, amount.start - 4) : amount.start]):
         return False
-    return bool(mentions.vocabulary.unsown.find(talk.texts, amount.end, stop))
+    return any(
+        not _SOWING & set(talk.texts[amount.end : f.start])  # "seeds were sown for the show"
+        for f in mentions.vocabulary.unsown.find(talk.texts, amount.end, stop)
+    )

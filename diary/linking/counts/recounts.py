@@ -18,6 +18,7 @@ _ANEW = frozenset(
     "'s is was it says said make call more like nearer were are 'm to so rather".split()
 )
 _TOLD = (("told", "you"), ("i", "said"), ("had", "down"), ("put", "down"), ("i", "wrote"))
+_POINTS = frozenset({"that", "this", "the", "another", "each"})
 _AFTER = frozenset(
     "because on in of i there so and but mind with one them now all altogether actually sorry "
     "not it they that".split()
@@ -49,9 +50,22 @@ def _replaced(mentions: Mentions, count: Statement, following: Statement | None)
     return (
         following is not None
         and following.trait == count.trait
-        and following.start - count.end <= _REACH
-        and bool(mends_in(mentions, count.start + 1, following.start))
+        and (
+            (
+                following.start - count.end <= _REACH
+                and bool(mends_in(mentions, count.start + 1, following.start))
+            )
+            or _was_once(mentions, count, following)
+        )
     )
+
+
+def _was_once(mentions: Mentions, count: Statement, following: Statement) -> bool:
+    """ "there were nine heads but I knocked two off, so there's seven now"."""
+    texts = mentions.talk.texts
+    was = {"were", "was", "had"} & set(texts[max(0, count.start - 2) : count.start])
+    now = {"now", "left", "today"} & set(texts[following.start - 3 : following.end + 2])
+    return bool(was and now) and following.start - count.end <= 2 * _REACH
 
 
 def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
@@ -68,7 +82,8 @@ def _figure(mentions: Mentions, count: Statement, stop: int) -> Quantity | None:
     at = count.end if said_before else mends[0][1]
     while at < stop:
         amount = None if mentions.masked[at] else amount_at(talk, at)
-        if amount is None or talk.texts[at] in ("a", "half"):
+        pointed = talk.texts[at] == "one" and talk.texts[at - 1] in _POINTS  # "done that one"
+        if amount is None or pointed or talk.texts[at] in ("a", "half"):
             at += 1
             continue
         near = any(amount.start - m[1] <= 1 for m in mends)

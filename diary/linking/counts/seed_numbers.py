@@ -11,9 +11,9 @@ SEED_TALK = frozenset(
     "seed seeds sowed sown sow sowing germinated germination germinate pod pods".split()
 )
 OF_THEM = frozenset(
-    "of o those them these the that which i we he she it they you seed seeds seedlings plants "
-    "have has had 've 'd did only ever just all actually so far 's are is was were them_all in "
-    "total babies good fat and what".split()
+    "of o 'em em those them these the that which i we he she it they you seed seeds seedlings "
+    "plants have has had 've 'd did only ever just all actually so far 's are is was were "
+    "them_all in total babies good fat and what".split()
 )
 _ABOUT = frozenset(
     "about only just the a some around nearly at say maybe all of it them that this one cross "
@@ -48,7 +48,8 @@ def follows(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | N
         if talk.texts[at - 2 : at] in _OF_THE and inner is None and _is_no_part(mentions, at):
             at += 1  # "nineteen of the beggars grew"
             continue
-        of_whole = "of" in talk.texts[amount.end : at]
+        between = talk.texts[amount.end : at]
+        of_whole = "of" in between and not _TURNS & set(between)
         if inner is not None and of_whole and talk.texts[at - 1] in ("of", "the", "those"):
             at = inner.end  # "one of the twelve came up"
         elif talk.texts[at] in OF_THEM:
@@ -58,6 +59,9 @@ def follows(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | N
     return None
 
 
+_TURNS = frozenset({"and", "but", "only"})  # "a dozen of those and only the two came up"
+
+
 def precedes(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | None:
     """A phrase of the book right before the number, "about" and the like between."""
     talk = mentions.talk
@@ -65,10 +69,17 @@ def precedes(mentions: Mentions, amount: Quantity, book: PhraseBook) -> Found | 
     fits = [
         f
         for f in book.find(talk.texts, low, amount.start)
-        if set(talk.texts[f.end : amount.start]) <= _ABOUT
+        if _about(talk.texts[f.end : amount.start])
         and not talk.between(f.start, amount.start, (".", "?"))
     ]
     return fits[-1] if fits else None
+
+
+def _about(between: tuple[str, ...]) -> bool:
+    """ "about", "the guts of", "the best part of"."""
+    if between[-1:] == ("of",) and between[0] in ("the", "a", "upwards"):
+        return len(between) <= 4
+    return set(between) <= _ABOUT
 
 
 def ends(mentions: Mentions, end: int) -> bool:

@@ -4,18 +4,19 @@ Every number of seed talk is asked what stands beside it: a verb of sowing or th
 themselves, or words that say they came up; "of those" and "out of twelve" hold two together.
 """
 
-from diary.linking.counts.not_sown import not_sown, only_had
+from bisect import bisect_left
+
+from diary.linking.counts.came_of_sown import came_of_sown, is_taken
 from diary.linking.counts.seed_numbers import (
     OF_THEM,
     SEED_TALK,
     came_up,
-    counts_seeds,
     ends,
     follows,
-    is_seed,
     precedes,
 )
 from diary.linking.counts.sown_pairs import all_but, all_of_them, sown_pairs, told_how_many
+from diary.linking.counts.was_sown import was_sown
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
 from diary.reading.mentions import Mentions
@@ -31,13 +32,6 @@ _MOST = 999
 _CUTTINGS_BEFORE = 10
 _NO_COUNT_BEFORE = frozenset("number no page shelf row year day not never".split())
 _SECOND_THOUGHT = 12
-_OF_OTHERS = tuple(
-    (w,)
-    for w in "cuttings per to inch days pods pod berries capsules heads batches packets trays pans "
-    "crosses lots".split()
-)
-_TO_SOW = frozenset("sow plant put set start".split())
-_WILL = frozenset("'ll will shall would 'd might must should could to can".split())
 # A word for a figure that it sounds like: what stands after it, and before.
 _SURELY_UP = (("come", "up"), ("came", "up"), ("coming", "up"), ("sprouted",), ("emerged",))
 _ONLY_AFTER_FIGURES = (
@@ -81,7 +75,26 @@ def find_seeds(mentions: Mentions) -> tuple[list[Statement], set[int]]:
             found.append(told)
         if unsaid:
             doubted.add(amount.start)
-    return [*found, *_whole_lot(mentions, found)], doubted
+    found += _whole_lot(mentions, found)
+    return [*found, *_came_of_them(mentions, found)], doubted
+
+
+def _came_of_them(mentions: Mentions, found: list[Statement]) -> list[Statement]:
+    """What came of each number sown that no word of coming up was found for."""
+    told: list[Statement] = []
+    ups = sorted(s.start for s in found if s.trait == GERMINATED)
+    sown = sorted((s for s in found if s.trait == SOWN), key=lambda s: s.start)
+    for s, following in zip(sown, [*sown[1:], None], strict=False):
+        near = bisect_left(ups, s.start - _UP_BEFORE)
+        if (near < len(ups) and ups[near] <= s.start + _UP_AFTER) or not isinstance(s.value, int):
+            continue
+        stop = following.start if following is not None else len(mentions.talk.texts)
+        came = came_of_sown(mentions, Quantity(s.start, s.end - 1, s.value), stop)
+        told += [_told(mentions, GERMINATED, came)] if came is not None else []
+    return told
+
+
+_UP_BEFORE, _UP_AFTER = 10, 22
 
 
 def _unsaid(mentions: Mentions, amount: Quantity) -> frozenset[Habit]:
@@ -117,9 +130,11 @@ def _one_of(mentions: Mentions, amount: Quantity, paired: dict[int, Statement]) 
 
 def _alone(mentions: Mentions, amount: Quantity, found: list[Statement]) -> Statement | None:
     """What a figure tells by the words beside it."""
+    if is_taken(mentions, amount):
+        return None
     if came_up(mentions, amount) or _got(mentions, amount, found):
         return _told(mentions, GERMINATED, amount)
-    if _was_sown(mentions, amount):
+    if was_sown(mentions, amount):
         return _told(mentions, SOWN, amount)
     return None
 
@@ -173,7 +188,9 @@ def _figure(talk: Talk, at: int) -> Quantity | None:
     """A figure, or what captions write for one: "got to up out of six", "for of them came"."""
     texts = talk.texts
     after = texts[at + 1 : at + 3]
-    if texts[at] in HOMOPHONES and after in _ONLY_AFTER_FIGURES and at and texts[at - 1] in _BEFORE:
+    in_to_up = texts[at - 1 : at] == ("in",) and texts[at + 1 : at + 2] == ("up",) and at > 1
+    led = at > 0 and texts[at - 1] in _BEFORE and after in _ONLY_AFTER_FIGURES
+    if texts[at] in HOMOPHONES and (led or in_to_up):
         return Quantity(at, at + 1, HOMOPHONES[texts[at]])
     return amount_at(talk, at)
 
@@ -200,65 +217,6 @@ def _seed_talk(mentions: Mentions, at: int) -> bool:
     return bool(SEED_TALK & set(texts)) or bool(
         mentions.vocabulary.sown_before.find(texts) or mentions.vocabulary.sown_after.find(texts)
     )
-
-
-def _was_sown(mentions: Mentions, amount: Quantity) -> bool:
-    """ "I sowed 16 of that cross", "twenty-four seeds went in", "out of 12 I got 9 up"."""
-    talk, vocabulary = mentions.talk, mentions.vocabulary
-    if talk.texts[amount.start : amount.end] == ("one",) or not_sown(mentions, amount):
-        return False
-    sowing = precedes(mentions, amount, vocabulary.sown_before)
-    if sowing is not None:
-        lead = talk.texts[max(0, sowing.start - 2) : sowing.start]
-        return not _starts_other(mentions, amount) and not (
-            _WILL & set(lead) and talk.texts[sowing.start] in _TO_SOW
-        )
-    if follows(mentions, amount, vocabulary.sown_after) is not None:
-        return True
-    texts = talk.texts
-    lead = texts[max(0, amount.start - 2) : amount.start]
-    whole = (
-        lead[-1:] == ("of",)
-        or lead in (("of", "the"), ("of", "those"), ("from", "the"))
-        or lead[-1:] == ("from",)
-    )
-    if whole and not counts_seeds(mentions, amount) and not _out(mentions, amount):
-        books = (vocabulary.germinated, vocabulary.sown_after)
-        whole = any(follows(mentions, amount, book) is not None for book in books)
-    if whole and is_seed(mentions, amount):
-        return _part_near(mentions, amount)
-    if not counts_seeds(mentions, amount) or only_had(mentions, amount):
-        return False
-    low = max(0, talk.sentence(amount.start)[0] - 1, amount.start - 6)
-    high = min(len(texts), amount.end + 13)
-    return bool(
-        vocabulary.sown.find(texts, low, high)
-        or vocabulary.germinated.find(texts, amount.end, high)
-    )
-
-
-def _out(mentions: Mentions, whole: Quantity) -> bool:
-    """ "out of 12", "from the eleven"; "of the seventeen this is the one" is none."""
-    lead = mentions.talk.texts[max(0, whole.start - 3) : whole.start]
-    return "out" in lead or "from" in lead
-
-
-def _part_near(mentions: Mentions, whole: Quantity) -> bool:
-    """Whether a number that came up of the whole, or words that they did, stand beside it."""
-    talk = mentions.talk
-    low, high = max(0, whole.start - 8), min(len(talk.texts), whole.end + 10)
-    return bool(mentions.vocabulary.germinated.find(talk.texts, low, high)) or any(
-        amount_at(talk, i) for i in range(low, whole.start)
-    )
-
-
-def _starts_other(mentions: Mentions, amount: Quantity) -> bool:
-    """ "sown two years ago", "put in three pots": the number counts another thing."""
-    texts = mentions.talk.texts
-    of_them = texts[amount.end : amount.end + 1] == ("of",)  # "I sowed about fifty of them"
-    return (
-        mentions.vocabulary.other_units.at(texts, amount.end) is not None and not of_them
-    ) or texts[amount.end : amount.end + 1] in _OF_OTHERS
 
 
 def _whole_lot(mentions: Mentions, found: list[Statement]) -> list[Statement]:

@@ -13,7 +13,8 @@ from diary.reading.numerals import Quantity, quantity
 
 _WHOLE_LEADS = frozenset(
     "the a those that this my pod packet batch sowing lot total pot tray berry capsule head only "
-    "sown original fat good plump poor some about round just full seedpod".split()
+    "sown original fat good plump poor some about round just full seedpod um er uh say maybe "
+    "perhaps nearly".split()
 )
 _FROM = frozenset({"from", "of"})
 _BETWEEN = frozenset(
