@@ -149,6 +149,8 @@ def _to_next_subject(mentions: Mentions, begin: int, end: int) -> int:
         return begin if measured else stop
     stop = min(end, begin + _CAPTIONED)
     for i in range(begin + 3, stop - 1):
+        if i in mentions.looks:
+            return i
         part = next((p.end for p in mentions.parts_in(i, i + 1) if p.start == i), i + 1)
         pronoun = talk.texts[i] in _SUBJECTS and talk.texts[i - 1] not in _NO_SUBJECT_AFTER
         pronoun = pronoun and talk.texts[i - 2 : i] != ("same", "only")

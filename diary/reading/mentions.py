@@ -10,13 +10,14 @@ from diary.reading.habits.scope import Scopes, cues
 from diary.reading.habits.scopes import find_scopes
 from diary.reading.known import Known
 from diary.reading.lengths import Length, find_lengths
+from diary.reading.looks_begun import looks_begun
 from diary.reading.name_places import name_places
 from diary.reading.names import NameHeard, find_names, name_index
 from diary.reading.numbers.seedling_numbers import find_numbers
 from diary.reading.numbers.system import NumberHeard, NumberSystem, number_system
 from diary.reading.phrases import Found, PhraseBook
 from diary.reading.short_names import short_names
-from diary.reading.tokens import COMMA, QUERY, STOP, Talk
+from diary.reading.tokens import COMMA, QUERY, STOP, Talk, cut_at
 from diary.reading.vocabulary import Vocabulary
 
 
@@ -53,6 +54,7 @@ class Mentions:
     parts: tuple[Found, ...]
     lengths: tuple[Length, ...]
     cue_table: Mapping[str, tuple[Found, ...]]
+    looks: frozenset[int] = frozenset()  # where a look is told afresh, in captions
 
     def cue(self, habit: str, start: int = 0, end: int | None = None) -> tuple[Found, ...]:
         """The cues of a habit of speech that begin at tokens start..end-1, in order."""
@@ -157,6 +159,12 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
     numbers = find_numbers(talk, system, vocabulary)
     refs = _refs(names, numbers)
     masked = _mask(refs, len(talk.texts))
+    colours = find_colours(talk, vocabulary, masked)
+    parts = _longest(
+        [f for f in vocabulary.parts.find(talk.texts) if not any(masked[f.start : f.end])]
+    )
+    looks = looks_begun(talk, vocabulary, masked, colours, parts)
+    talk = cut_at(talk, looks)
     return Mentions(
         talk=talk,
         vocabulary=vocabulary,
@@ -164,11 +172,10 @@ def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
         refs=refs,
         masked=masked,
         scopes=find_scopes(talk, vocabulary),
-        colours=find_colours(talk, vocabulary, masked),
-        parts=_longest(
-            [f for f in vocabulary.parts.find(talk.texts) if not any(masked[f.start : f.end])]
-        ),
+        colours=colours,
+        parts=parts,
         lengths=find_lengths(talk.texts, vocabulary, masked),
+        looks=frozenset(looks),
         cue_table={habit: tuple(cues(talk, vocabulary, habit)) for habit in vocabulary.cues},
     )
 

@@ -8,7 +8,7 @@ import itertools
 import re
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from spacy.lang.en import English
@@ -210,6 +210,18 @@ def tokenise(transcript: Transcript) -> Talk:
         punctuated=punctuated,
         sentences=_spans(sentence_cuts, len(tokens)),
         clauses=_spans(sorted({*hard, *commas, *fresh}), len(tokens)),
+    )
+
+
+def cut_at(talk: Talk, starts: Sequence[int]) -> Talk:
+    """The talk with sentences and clauses that begin at these tokens too."""
+    if not starts:
+        return talk
+    end = len(talk.tokens)
+    return replace(
+        talk,
+        sentences=_spans(sorted({*starts, *(a for a, _ in talk.sentences)}), end),
+        clauses=_spans(sorted({*starts, *(a for a, _ in talk.clauses)}), end),
     )
 
 
