@@ -47,7 +47,7 @@ def looks_begun(
         return ()
     begins = {p.start for p in parts}
     heard = {c.start for c in colours}
-    ends = {p.end for p in (*parts, *colours)}
+    ends = {p.end for p in parts} | {c.end for c in colours}
     return tuple(
         start
         for colour in colours

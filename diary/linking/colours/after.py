@@ -24,6 +24,9 @@ def place_at(mentions: Mentions, at: int) -> Found | None:
     if place is None or place.end >= len(texts) or talk.tokens[place.end - 1].mark:
         return place
     closed = texts[place.end] in ("and", "with", "but", "though", "as")
+    longer = any(p.end > place.end for p in mentions.parts_in(place.start, place.end + 2))
+    whole = place.end - place.start > 2 and not longer
+    closed = closed or (whole and texts[place.end] not in ("of", "and"))  # "silver on the back"
     return place if closed or talk.clause(place.start)[1] == place.end else None
 
 
@@ -77,7 +80,7 @@ def hemmed(mentions: Mentions, colour: ColourHeard) -> bool:
 
 
 _THREADS = frozenset("thread line hair wire ribbon rim piping hem cord".split())
-_RUNNING = frozenset("running runs going goes all right just that it".split())
+_RUNNING = frozenset("running runs going goes all right just that it the whole way".split())
 
 
 _MARKS = frozenset(
@@ -127,14 +130,14 @@ def in_phrase_after(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         part = next(iter(mentions.parts_in(j, j + 1)), None)
         if (
             part is None
-            and texts[j] in ("bottom", "top")
+            and texts[j] in ("bottom", "top", "lower", "upper")
             and (
                 j + 1 == len(texts)
                 or talk.tokens[j].mark
                 or texts[j + 1] in ("same", "and", "with")
             )
         ):
-            name = "lower petals" if texts[j] == "bottom" else "upper petals"
+            name = "lower petals" if texts[j] in ("bottom", "lower") else "upper petals"
             return Attached(
                 part=name,
                 rule="a colour placed on a part",

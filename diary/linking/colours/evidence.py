@@ -57,7 +57,8 @@ def said_of_flower(mentions: Mentions, colour: ColourHeard) -> bool:
     if _ring(mentions, colour) or mentions.talk.texts[start - 2 : start] in _ASKING:
         return False
     return any(
-        habit(mentions, colour, start) for habit in (_fragment, _told, _called, _joined, _in_it)
+        habit(mentions, colour, start)
+        for habit in (_fragment, _told, _faded_to, _called, _joined, _in_it)
     )
 
 
@@ -84,6 +85,8 @@ def _phrase_start(mentions: Mentions, colour: ColourHeard) -> int:
             break
         if talk.texts[i] in _ARTICLES:
             return _past_leads(talk, i, low)
+        if talk.texts[i] == "of" and talk.texts[i - 1] in ("sort", "kind", "shade"):
+            return _past_leads(talk, i - 1, low)  # "a sort of tawny | bronze"
         if talk.texts[i] in _BINDING | _COPULAS or mentions.parts_in(i, i + 1):
             break
     return start
@@ -157,6 +160,7 @@ _DONE = (
     ("with", "it"),
     ("like", "that"),
 )
+_SHOWN_ITSELF = frozenset("got have see came come opened appeared up out get here".split())
 _VERBS_AFTER = tuple((w,) for w in "is 's was wants has comes came off belongs".split())
 
 
@@ -178,6 +182,28 @@ def _told(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
     return _flower_ends(mentions, low, verb)
 
 
+def _faded_to(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
+    """ "it has faded in the sun to a pale peach"; not "the label's faded to white"."""
+    talk = mentions.talk
+    start -= talk.texts[start - 1 : start] in (("a",), ("an",), ("the",))
+    if talk.texts[start - 1 : start] not in (("to",), ("into",)):
+        return False
+    low = max(talk.clause(colour.start)[0], start - 7)
+    verbs = [i for i in range(low, start) if talk.texts[i] in _CHANGING]
+    if not verbs:
+        return False
+    verb = verbs[0]
+    while verb > low and talk.texts[verb - 1] in _COPULAS | _WITH_COPULAS - _CAN_BE_THE_FLOWER:
+        verb -= 1
+    return _flower_ends(mentions, low, verb)
+
+
+_CHANGING = frozenset(
+    f"{stem}{end}"
+    for stem in "fade pale darken deepen bleach soften lighten mature thin wash mellow warm cool "
+    "clear colour shade age ripen".split()
+    for end in ("", "s", "d", "ed", "ing")
+) | frozenset("fading paling maturing bleaches washes coloured aging ageing".split())
 _HAVING = frozenset("has have 've had got get gets".split())
 
 
@@ -196,6 +222,8 @@ def _flower_ends(mentions: Mentions, low: int, end: int) -> bool:
     word = talk.texts[last]
     if mentions.masked[last] or word in _CAN_BE_THE_FLOWER:
         return True
+    if word in _SHOWN_ITSELF and "what" in talk.texts[max(low, last - 5) : last]:
+        return True  # "what I've got | is a wishy-washy pink"
     if word in mentions.vocabulary.classes["plant_noun"]:
         return True
     return any(p.end == last + 1 for p in mentions.parts_in(last - 4, last + 1))
@@ -248,7 +276,8 @@ def _in_it(mentions: Mentions, colour: ColourHeard, start: int) -> bool:
         return True  # "petals of a thick creamy white"
     low = talk.clause(colour.start)[0]
     begun = start - 1 == low or talk.texts[start - 2] in _IN_A_COLOUR
-    return begun and talk.texts[start] != "the"
+    palest = talk.texts[colour.start].endswith("est")  # "a single, in the palest pink"
+    return begun and (palest or talk.texts[start] != "the")
 
 
 _IN_IT = tuple((w, it) for w in ("in", "about", "through") for it in ("it", "her", "him"))

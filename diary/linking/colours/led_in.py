@@ -71,7 +71,8 @@ def led_in(mentions: Mentions, colour: ColourHeard) -> str | None:
             continue
         fresh = not mentions.colours_in(i - 5, part.start)
         if talk.texts[i - 1 : i] and talk.texts[i - 1] in _PLACING and fresh:
-            return part.label
+            lying = next((p for p in mentions.parts_in(i - 5, i) if p.end == i - 1), part)
+            return lying.label  # "look at the zone on that leaf, it's nearly brown"
     for part in mentions.parts_in(colour.end, colour.end + 7):
         words = talk.texts[colour.end : part.start]
         while_it = words[:1] in (("when",), ("while",), ("as",)) and {"in", "a"} & set(words)

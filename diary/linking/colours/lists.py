@@ -90,7 +90,7 @@ def _petals_by_turns(
     kinds = mentions.vocabulary.part_kinds
     if kinds[part.label] != "petals" or kinds[head.label] != "petals" or len(between) > 4:
         return False
-    return set(between) <= ADJECTIVES - {"and"} and _begins_with_part(mentions, head)
+    return set(between) <= ADJECTIVES - {"and"} | {"a", "an"} and _begins_with_part(mentions, head)
 
 
 def _said_to_be(mentions: Mentions, head: Found, part: Found, between: tuple[str, ...]) -> bool:

@@ -120,7 +120,7 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
         gap = list(range(end, colour.start))
         if len(gap) > 9:
             break
-        said = _without_amount(talk.texts[end : colour.start])
+        said = _without_amount(_past_it(talk.texts[end : colour.start]))
         if not (_verbless(said) or _plainly_said(said)) and not all(
             word in COPULAR | _HOLDING or word.endswith("ly") or (brief and word in ADJECTIVES)
             for word in said
@@ -170,8 +170,8 @@ def part_before(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                 and "and" not in between
             ):
                 head = before
-        if talk.texts[part.start - 1 : part.start] == ("no",) or any(
-            t in ("no", "without") for t in talk.texts[max(sentence, head.start - 2) : head.start]
+        if talk.texts[part.start - 1 : part.start] == ("no",) or _without(
+            talk.texts[max(sentence, head.start - 2) : head.start]
         ):
             break
         if not gap and head is part and _only_a_place(mentions, part):
@@ -200,6 +200,20 @@ def _only_a_place(mentions: Mentions, part: Found) -> bool:
 
 _AND_VERY = tuple(("and", w) for w in "very quite rather pretty really nearly almost so".split())
 _OVER_IT = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))
+
+
+def _without(lead: tuple[str, ...]) -> bool:
+    """ "no bold | eye"; not "it makes no odds | bottom ones pink"."""
+    return lead[-1:] in _NONE or (lead[:1] in _NONE and lead[-1] in ADJECTIVES)
+
+
+_NONE = (("no",), ("without",))
+
+
+def _past_it(words: tuple[str, ...]) -> tuple[str, ...]:
+    """ "the flush | upon it | lilac"."""
+    upon = words[:1] in (("on",), ("upon",), ("to",), ("in",), ("of",))
+    return words[2:] if upon and words[1:2] in (("it",), ("him",), ("her",)) else words
 
 
 def _without_amount(words: tuple[str, ...]) -> tuple[str, ...]:

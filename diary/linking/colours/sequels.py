@@ -91,10 +91,11 @@ def said_again_of_petals(
     mentions: Mentions, colour: ColourHeard, attached: Attached, told: Told
 ) -> bool:
     """ "three below are white. Each | white petal | carries a feather": told already."""
-    over = mentions.talk.texts[colour.start - 2 : colour.start] in _OVER_THE
-    if over and attached.start == colour.start and attached.end == colour.end:
+    the = mentions.talk.texts[colour.start - 1 : colour.start] == ("the",)
+    if the and attached.start == colour.start and attached.end == colour.end:
         near = (c for c, _ in told if colour.start - c.end <= _FAR)
-        return any(c.value == colour.value for c in near)  # "lemon, and a blotch on the lemon"
+        if any(c.value == colour.value for c in near):
+            return True  # "lemon, and a blotch on the lemon", "the crimson bleeds into it"
     if attached.part != "bloom" or attached.end == colour.end:
         return False
     if mentions.talk.texts[colour.start - 1 : colour.start] not in _POINTING_BACK:
@@ -105,7 +106,6 @@ def said_again_of_petals(
     )
 
 
-_OVER_THE = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))
 _POINTING_BACK = tuple((w,) for w in "each every the those these that both".split())
 _REST = {"upper petals": "lower petals", "lower petals": "upper petals"}
 _REST_REACH = 25

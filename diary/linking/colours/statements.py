@@ -153,6 +153,8 @@ def _attach(
     before = part_before(mentions, colour)
     if after is not None and n and _placed_already(mentions, colours[n - 1], colour):
         return after
+    if before is not None and after is not None and "bloom" in (before.part, after.part):
+        return after if before.part == "bloom" else before  # "the throat's white right through"
     if before is not None and (after is None or before.score >= after.score):
         return before
     if after is not None:

@@ -217,7 +217,8 @@ _SUBJECT_VERBS = frozenset(
     "starts start seems seem stays stay fades fade shows show showing being having got was were "
     "will would could might may must can 'll 'd do does always all both still just only really "
     "very so too quite nearly almost now then hangs hang stands stand "
-    "i that it of on to in up".split()
+    "i that it of on to in up thin thins pale pales darken darkens deepen deepens bleach bleaches "
+    "soften softens lighten lightens mellow melt melts wash washes age ages".split()
 )
 
 

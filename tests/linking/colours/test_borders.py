@@ -116,3 +116,35 @@ def test_blemishes_tips_and_other_shades(said: str, expected: set[str]) -> None:
 )
 def test_others_once_had_rings_decay_and_buds(said: str, expected: set[str]) -> None:
     assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("The throat's white right through.", {"throat white"}),
+        ("The eye stays a clear cerise all through.", {"eye cerise"}),
+        ("It's white right through.", {"bloom white"}),
+        ("The petals are cream on the reverse.", {"reverse cream"}),
+        (
+            "It's mauve on the lower petals and plum on the upper.",
+            {"lower petals mauve", "upper petals plum"},
+        ),
+        ("The ground is white, the flush upon it lilac.", {"base white", "flush lilac"}),
+        ("Look at the zone on that leaf, it's nearly brown.", {"zone brown"}),
+        (
+            "White, feathered crimson, and the crimson bleeds a little.",
+            {"bloom white", "feathering crimson"},
+        ),
+    ],
+)
+def test_the_part_named_goes_before_the_flower_as_a_whole(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
+
+
+def test_where_a_colour_lies_in_captions() -> None:
+    said = "flip one over they're silver on the back how good is that"
+    assert caption_colours(said) == {"reverse silver"}
+    said = "upper petals burgundy near as makes no odds bottom ones pink and a silver rim"
+    assert caption_colours(said) == {"upper petals burgundy", "lower petals pink", "edge silver"}
+    said = "top petals a dark burgundy bottom petals a pale rose and that is about all"
+    assert caption_colours(said) == {"upper petals dark burgundy", "lower petals pale rose"}

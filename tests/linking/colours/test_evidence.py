@@ -54,3 +54,18 @@ def test_what_nothing_says_is_the_flowers_is_only_proposed() -> None:
     (clip,) = read("This is 23-04.", "I must wash the brown off my hands.").clips
     assert [o.value for o in clip.observations] == []
     assert [o.value for o in clip.proposals] == ["brown"]
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("It has faded in the sun to a pale peach.", {"bloom pale peach"}),
+        ("The lower petals thin out to a pale rose.", {"lower petals pale rose"}),
+        ("The label has faded to white.", set()),
+        ("The flower is tiny, a single, in the palest pink.", {"bloom pale pink"}),
+        ("He's a sort of tawny bronze.", {"bloom bronze"}),
+        ("What I've got is a wishy-washy pink.", {"bloom pink"}),
+    ],
+)
+def test_what_it_has_become(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
