@@ -74,3 +74,29 @@ def _drawn(mentions: Mentions, at: int) -> int:
 
 
 _DRAWN = frozenset("up down out drawn done laid on in over cut shot run through all just".split())
+
+
+def lined(mentions: Mentions, colour: ColourHeard) -> str | None:
+    """ "a cherry line drawn down each petal": a stripe; "round the rim a red line": the rim.
+
+    Not "the washing line", "a yellow line on the path".
+    """
+    talk, i = mentions.talk, colour.end
+    if talk.texts[i : i + 1] not in _LINES or talk.tokens[i - 1].mark:
+        return None
+    low, stop = talk.sentence(colour.start)
+    if any(p.label == "edge" for p in mentions.parts_in(max(low, colour.start - 12), colour.start)):
+        return "edge"
+    i += 1
+    while i < stop and i - colour.end < 4 and talk.texts[i] in _RULED:
+        i += 1
+    if talk.texts[i : i + 1] not in _ALONG:
+        return None
+    parts = mentions.parts_in(i, min(stop, i + 6))
+    on_petals = parts and parts[0].label in ("bloom", "upper petals", "lower petals", "centre")
+    return "stripe" if on_petals else None
+
+
+_LINES = (("line",), ("lines",), ("bar",), ("bars",))
+_RULED = frozenset("drawn ruled painted pencilled running runs run going straight right".split())
+_ALONG = tuple((w,) for w in "down up along through".split())

@@ -102,12 +102,14 @@ def part_at(mentions: Mentions, at: int) -> Found | None:
     return part if part is not None and is_of_plant(mentions, part) else None
 
 
-def subject_before(mentions: Mentions, start: int) -> str | None:
+def subject_before(
+    mentions: Mentions, start: int, also: frozenset[str] = frozenset()
+) -> str | None:
     """ "the blotch sits low on the top petals | and it's plum": what the clause before is about."""
     talk = mentions.talk
     begin = talk.clause(start - 1)[0]
     first = next(iter(mentions.parts_in(begin, begin + 4)), None)
-    told_of = INNER | {"stem", "reverse"}
+    told_of = INNER | {"stem", "reverse"} | also
     if first is None or first.label not in told_of or mentions.colours_in(begin, start):
         return None
     lead = talk.texts[begin : first.start]

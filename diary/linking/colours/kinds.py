@@ -59,12 +59,16 @@ def _of_all_such(mentions: Mentions, colour: ColourHeard) -> bool:
     low = talk.clause(colour.start)[0]
     if talk.texts[low : colour.start] in (("a",), ("an",)) and noun in _WOULD:
         return True  # "a pink would sell better"
+    if talk.texts[colour.start - 1 : colour.start] in _HOLDING and noun in _IS_ANYTHING:
+        return True  # "children who think purple is a personality"
     if noun not in _PLURALS or talk.tokens[colour.end].mark:
         return False
     begun = colour.start == talk.clause(colour.start)[0]
     return begun and talk.texts[colour.end + 1 : colour.end + 2] in _GENERALLY
 
 
+_HOLDING = tuple((w,) for w in "think thinks thought that says because believe reckon".split())
+_IS_ANYTHING = tuple((w,) for w in "is 's sells does goes never always".split())
 _WOULD = (("would",), ("might",), ("sells",), ("always",), ("never",), ("could",))
 _PLURALS = tuple((w,) for w in "flowers blooms petals ones leaves eyes edges plants".split())
 _GENERALLY = tuple(

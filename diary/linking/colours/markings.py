@@ -44,6 +44,7 @@ def markings(mentions: Mentions, coloured: set[tuple[int, str]]) -> list[Stateme
     return found
 
 
+_NOT_THIS = tuple(("this", verb, "not") for verb in ("has", "have", "does", "is"))
 _WHERE_SEEN = tuple((w,) for w in "at it this that him her one a an by before".split())
 _ANSWERED_NO = tuple((w,) for w in "no not none never nope nothing nowhere".split())
 _EXCEPT = frozenset({"bar", "barring", "except", "for", "save", "but", "than", "from"})
@@ -66,9 +67,12 @@ def _stands_as_marking(mentions: Mentions, part: Found) -> bool:
     fresh = part.start == 0 or bool(talk.tokens[part.start - 1].mark)
     if word == "pencilled":
         return False  # "I've pencilled it in for the show"
+    this_not = talk.texts[part.end : part.end + 4]
+    if this_not[:3] in _NOT_THIS or (this_not[:1] == ("and",) and this_not[1:] in _NOT_THIS):
+        return False  # "she's got feathering, this hasn't"
     if rest[:1] in (("none",), ("nil",), ("zero",), ("absent",), ("missing",)):
         return False  # a card is filled in: "eye none"
-    if word == "spotted" and before in ("i", "'ve", "have", "we", "you", "had", "just"):
+    if word == "spotted" and before in ("i", "'ve", "have", "we", "you", "had", "just", "well"):
         return False  # "I've spotted something"
     if word == "spotted" and rest[:1] in _WHERE_SEEN:
         return False  # "the one he spotted at the back"

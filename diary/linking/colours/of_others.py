@@ -9,6 +9,8 @@ from diary.linking.colours.said_by_others import (
     anothers_word,
     called_by_another,
     denied_after,
+    part_denied_after,
+    says_another_after,
 )
 from diary.linking.colours.things import of_a_thing
 from diary.linking.colours.wanted import wanted
@@ -135,6 +137,8 @@ def _no_part_of_it(mentions: Mentions, colour: ColourHeard) -> bool:
 def _blemish(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "orange spots underneath the leaf", "the leaf has brown patches": an ailment's."""
     talk = mentions.talk
+    if _pests_marks(mentions, colour):
+        return True
     near = mentions.parts_in(colour.start - 6, colour.end + 9)
     marks = [p for p in near if p.label in ("spots", "blotch")]
     leaves = [p for p in near if p.label == "leaf"]
@@ -145,6 +149,20 @@ def _blemish(mentions: Mentions, colour: ColourHeard) -> bool:
     between = [talk.texts[i] for i in range(first.end, last.start) if i not in own]
     same = talk.sentence_number(first.start) == talk.sentence_number(last.start)
     return same and len(between) <= 4 and set(between) <= _ON_A_LEAF
+
+
+def _pests_marks(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "them silvery marks, that's thrips", "mildew, that white powdery stuff"."""
+    talk, i = mentions.talk, colour.end
+    noun = next((j for j in range(i, min(i + 2, len(talk.texts))) if talk.texts[j] in _MARKS), None)
+    if noun is None or talk.between(i - 1, noun, (COMMA, STOP)):
+        return False
+    low, stop = max(0, colour.start - 18), min(len(talk.texts), noun + 12)
+    ails = mentions.vocabulary.terms.find(talk.texts, low, stop)
+    return any(f.label.startswith("health") and f.label != "health clean" for f in ails)
+
+
+_MARKS = frozenset("marks mark stuff powder dust fuzz fluff specks scars patches flecks".split())
 
 
 _ON_A_LEAF = frozenset(
@@ -214,6 +232,8 @@ def _handled(mentions: Mentions, colour: ColourHeard) -> bool:
         return False
     if talk.texts[i - 1] not in mentions.vocabulary.classes["handled"]:
         return False
+    if talk.texts[i - 1] == "broke" and talk.texts[i - 2] in ("this", "it", "she", "he"):
+        return False  # "this broke a clear orange"
     parts = mentions.parts_in(colour.start, colour.end + 3)
     return not (parts and is_of_plant(mentions, parts[0]))
 
@@ -241,6 +261,8 @@ _HABITS = (
     anothers_word,
     called_by_another,
     denied_after,
+    part_denied_after,
+    says_another_after,
     _handled,
     _crossed,
     _blemish,

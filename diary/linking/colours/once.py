@@ -61,7 +61,10 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
     talk = mentions.talk
     low = max(talk.sentence(colour.start)[0], colour.start - 5)
     before = talk.texts[low : colour.start]
-    if _SPENT & set(before) or ("old" in before and {"flowers", "heads", "blooms"} & set(before)):
+    aged = bool(_AGED & set(before))
+    if _SPENT & set(before) or (aged and {"flowers", "heads", "blooms"} & set(before)):
+        return True
+    if _of_rot(mentions, low, colour):
         return True
     stop = min(len(talk.texts), colour.end + 10)
     if talk.punctuated:
@@ -70,6 +73,21 @@ def spoilt(mentions: Mentions, colour: ColourHeard) -> bool:
     return bool(gone)
 
 
+def _of_rot(mentions: Mentions, low: int, colour: ColourHeard) -> bool:
+    """ "there's rot just above the soil, black as a boot"; not "no rot, and it's black"."""
+    talk = mentions.talk
+    begin = max(talk.sentence(colour.start)[0], colour.start - _REACH)
+    rot = [i for i in range(begin, colour.start) if talk.texts[i] in _ROT]
+    if not rot or mentions.parts_in(rot[-1], colour.end + 3):
+        return False
+    words = set(talk.texts[max(begin, rot[-1] - 3) : rot[-1]]) | set(
+        talk.texts[rot[-1] : colour.start]
+    )
+    return not words & {"no", "not", "never", "flower", "she", "he"}
+
+
+_AGED = frozenset("old older oldest over".split())
+_ROT = frozenset("rot rotted rotten rotting blackleg botrytis mush slime damping scorch".split())
 _SPENT = frozenset("dead spent finished deadheads faded withered shrivelled".split())
 _CAME = frozenset({"opened", "came", "turned", "went"})
 _DECAY = frozenset({"brown", "grey", "black", "yellow"})

@@ -5,6 +5,7 @@ from diary.reading.phrases import Found
 
 _LOOKING = tuple((w,) for w in "pin bright beady eagle wide bleary dewy starry hawk boss".split())
 _BETTER = tuple((w,) for w in "better keener sharper keen trained practised expert".split())
+_CATCHING = frozenset("catch catches caught catching cast casting casts meet meets".split())
 _SEEING = tuple((w,) for w in "good sharp keen young better tired sore old bad poor the".split())
 
 
@@ -52,6 +53,8 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
         return False
     if texts[part.start] in ("netting", "net", "web", "mesh") and _hung(mentions, part):
         return False
+    if texts[part.start] == "pencilled" and rest[:1] in (("in",), ("for")):
+        return bool(mentions.colours_in(part.end + 1, part.end + 4))  # "three crosses pencilled in"
     if part.label == "flush" and texts[part.start] == "blush":
         return mentions.vocabulary.colours.at(texts, part.end) is None  # "blush white"
     if part.label == "eye":
@@ -59,6 +62,10 @@ def is_of_plant(mentions: Mentions, part: Found) -> bool:
             return False  # "a great eye for these things", "pin-eyed"
         if before[-1:] in _BETTER:
             return False  # "he has the better eye"
+        if _CATCHING & set(texts[max(0, part.start - 4) : part.start]):
+            return False  # "it catches a judge's eye"
+        if before == ("a", "good") and "you" in texts[max(0, part.start - 5) : part.start]:
+            return False  # "you've a good eye"
         if texts[part.start] == "eyes" and before[-1:] in _SEEING:
             return False  # "you'd need good eyes for that"
         return not (

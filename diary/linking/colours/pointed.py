@@ -8,6 +8,8 @@ from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
 
+_LEAVES = frozenset({"leaf"})
+_LEAF_METALS = frozenset("green bronze chartreuse grey silver gold".split())
 _OF_LEAVES_ONLY = frozenset({"green", "bronze", "chartreuse", "grey"})
 _DARK = frozenset("black maroon burgundy brown crimson plum mahogany chocolate claret".split())
 _ON_IT = tuple((where, what) for where in ("on", "in", "to") for what in ("it", "them", "him"))
@@ -66,7 +68,8 @@ def pointed_at(mentions: Mentions, colour: ColourHeard) -> str | None:
         return "bud"  # "it's not out, but the bud's showing, and it's plum"
     if word == ("it",):
         joined = start - (talk.texts[start - 1] in ("and", "but", "so") and start > 1)
-        subject = subject_before(mentions, joined)
+        leaves = _LEAVES if colour.value in _LEAF_METALS else frozenset()
+        subject = subject_before(mentions, joined, leaves)
         if subject is not None:
             return subject
     told_from = low if word == ("it",) else last.end

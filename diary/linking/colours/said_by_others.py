@@ -16,6 +16,33 @@ def denied_after(mentions: Mentions, colour: ColourHeard) -> bool:
     return said and closed and not mentions.talk.between(i, i + 2, (STOP, QUERY, COMMA))
 
 
+def part_denied_after(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "Joan will have it there's a purple eye, and I've looked, and there's no eye at all"."""
+    part = next((p for p in mentions.parts_in(colour.end, colour.end + 2)), None)
+    if part is None or part.label == "bloom" or mentions.talk.tokens[colour.end - 1].mark:
+        return False
+    texts = mentions.talk.texts
+    for again in mentions.parts_in(part.end, part.end + _DENIED_WITHIN):
+        lead = texts[again.start - 3 : again.start]
+        if again.label == part.label and lead[-1:] in (("no",), ("not",)):
+            return bool({"'s", "is", "see", "got", "has", "find"} & set(lead))
+    return False
+
+
+def says_another_after(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "eye white, says the book, and I see no eye"; not "cherry red, said he, and I'd agree"."""
+    talk, i = mentions.talk, colour.end
+    teller = talk.texts[i + 1 : i + 3]
+    if talk.texts[i : i + 1] not in (("says",), ("said",), ("say",)):
+        return False
+    person = mentions.vocabulary.classes["person"] | mentions.vocabulary.things | _OTHERS
+    if not person & set(teller):
+        return False
+    agreed = mentions.vocabulary.cues["agreed"].find(talk.texts, i + 1, i + _DENIED_WITHIN)
+    return not agreed
+
+
+_DENIED_WITHIN = 14
 _IS_NOT = (("is", "not"), ("'s", "not"), ("was", "not"), ("is", "never"))
 
 
@@ -41,7 +68,7 @@ def called_by_another(mentions: Mentions, colour: ColourHeard) -> bool:
 
 
 _NO_TELLER = frozenset("which what who light sunlight sun cold heat age shade water feed".split())
-_CALLS = frozenset({"call", "calls", "calling"})
+_CALLS = frozenset({"call", "calls", "calling", "called"})
 _HOLDS = frozenset("makes has puts swears".split())  # "Clem makes it blue"
 _OTHERS = frozenset(
     "colleague colleagues books book trade catalogue catalogues people they he she some others "

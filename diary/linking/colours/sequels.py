@@ -93,8 +93,9 @@ def said_again_of_petals(
     """ "three below are white. Each | white petal | carries a feather": told already."""
     the = mentions.talk.texts[colour.start - 1 : colour.start] == ("the",)
     if the and attached.start == colour.start and attached.end == colour.end:
-        near = (c for c, _ in told if colour.start - c.end <= _FAR)
-        if any(c.value == colour.value for c in near):
+        over = mentions.talk.texts[colour.start - 2 : colour.start] in _OVER_THE
+        near = (told_of for told_of in told if colour.start - told_of[0].end <= _FAR)
+        if any(c.value == colour.value and (over or a.part != "bloom") for c, a in near):
             return True  # "lemon, and a blotch on the lemon", "the crimson bleeds into it"
     if attached.part != "bloom" or attached.end == colour.end:
         return False
@@ -106,6 +107,7 @@ def said_again_of_petals(
     )
 
 
+_OVER_THE = tuple((w, "the") for w in ("on", "over", "against", "across", "into", "through"))
 _POINTING_BACK = tuple((w,) for w in "each every the those these that both".split())
 _REST = {"upper petals": "lower petals", "lower petals": "upper petals"}
 _REST_REACH = 25

@@ -9,13 +9,13 @@ from dataclasses import replace
 
 from diary.linking.colours.after import hemmed, in_phrase_after
 from diary.linking.colours.attached import Attached
-from diary.linking.colours.drawn import marking_of
+from diary.linking.colours.drawn import lined, marking_of
 from diary.linking.colours.evidence import said_of_flower
 from diary.linking.colours.leaves import of_variegated_leaf
 from diary.linking.colours.lists import twin_of
 from diary.linking.colours.markings import markings
 from diary.linking.colours.of_others import is_not_meant
-from diary.linking.colours.places import noun_after, part_before
+from diary.linking.colours.places import noun_after, part_before, petals_after
 from diary.linking.colours.pointed import pointed_at
 from diary.linking.colours.sequels import said_again_of_petals, sequel_of, the_rest
 from diary.linking.colours.spoken_of import of_them, subject_of_sentence
@@ -124,6 +124,16 @@ def _attach(
     texts = talk.texts
     follows = texts[colour.end] if colour.end < len(texts) else ""
     marked = bool(talk.tokens[colour.end - 1].mark)
+    line = lined(mentions, colour)
+    if line is not None:
+        return Attached(
+            part=line,
+            rule="a colour drawn as a line",
+            score=0.85,
+            start=colour.start,
+            end=colour.end + 1,
+            on=petals_after(mentions, colour.end + 1),
+        )
     if not marked and follows in mentions.vocabulary.things and not hemmed(mentions, colour):
         return None
     if (

@@ -1,6 +1,7 @@
 """Colours of things: "the gate's blue", "a yellow label", "a purple haze over the allotments"."""
 
 from diary.linking.colours.after import hemmed
+from diary.linking.colours.drawn import lined
 from diary.linking.colours.heads import one_of_a_part
 from diary.linking.colours.subjects import some_subject
 from diary.reading.colours import ColourHeard
@@ -27,6 +28,8 @@ def _thing_after(mentions: Mentions, colour: ColourHeard) -> bool:
     if i >= len(talk.texts) or talk.tokens[i - 1].mark:
         return False
     things = mentions.vocabulary.things
+    if lined(mentions, colour) is not None:
+        return False
     if talk.texts[i] in things or talk.tokens[i].mark:
         return talk.texts[i] in things
     # "yellow sticky traps"
@@ -144,12 +147,24 @@ def _on_a_thing(mentions: Mentions, colour: ColourHeard) -> bool:
         return False
     where = talk.texts[i + 2 : i + 4]
     if talk.texts[i] in ("in", "under") and where[:1] in _LIGHTS:
-        return False  # "the stems go nearly black in the sun"
+        return False  # "the stems go nearly black in the sun", "bright cerise in the pot"
     where = where[: 1 + (where[:1] in (("whole",), ("old",), ("top",), ("back",), ("far",)))]
     return bool(mentions.vocabulary.things & set(where))
 
 
-_LIGHTS = tuple((w,) for w in "sun light lamp torch moon sunset sunrise glass".split())
+_LIGHTS = tuple((w,) for w in "sun light lamp torch moon sunset sunrise glass pot hand".split())
+
+
+def _of_a_sort(mentions: Mentions, colour: ColourHeard) -> bool:
+    """ "the labels: white for my own crosses and yellow for a friend's": what things stand for."""
+    talk = mentions.talk
+    low = max(talk.sentence(colour.start)[0], colour.start - _SORTED_WITHIN)
+    stands_for = talk.texts[colour.end : colour.end + 1] in (("for",), ("means",), ("if",))
+    things = mentions.vocabulary.things & set(talk.texts[low : colour.start])
+    return stands_for and bool(things) and not mentions.parts_in(low, colour.start)
+
+
+_SORTED_WITHIN = 16
 
 
 def _alive(mentions: Mentions, colour: ColourHeard) -> bool:
@@ -195,6 +210,7 @@ _THINGS = (
     _some_object,
     _on_a_thing,
     _fruit,
+    _of_a_sort,
     _alive,
     some_subject,
 )

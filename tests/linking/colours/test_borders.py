@@ -148,3 +148,29 @@ def test_where_a_colour_lies_in_captions() -> None:
     assert caption_colours(said) == {"upper petals burgundy", "lower petals pink", "edge silver"}
     said = "top petals a dark burgundy bottom petals a pale rose and that is about all"
     assert caption_colours(said) == {"upper petals dark burgundy", "lower petals pale rose"}
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        (
+            "It's pink, with a cherry line drawn down each of the lower petals.",
+            {"bloom pink", "stripe cherry"},
+        ),
+        ("Round the rim of every petal there's a thin cherry line.", {"edge cherry"}),
+        ("There's a yellow line on the path.", set()),
+        ("The leaf is cut nearly to the midrib and it's silver.", {"leaf silver"}),
+        ("The leaf is nicely zoned, and it's a soft pink.", {"bloom soft pink"}),
+        ("There's rot in it, just above the soil, as black as your boot.", set()),
+        ("The older blooms go off brown at the edges.", set()),
+        ("What's them silvery marks again, that's thrips.", set()),
+        ("I should explain the labels: white for my own, and yellow for a friend's.", set()),
+        ("I write for children who think purple is a personality.", set()),
+        ("Three crosses pencilled in. The stems are a dark red.", {"stem dark red"}),
+        ("Joan says there's a purple eye in there, and there's no eye at all.", set()),
+        ("Eye white, says the book, and I see none.", set()),
+        ("My aunt called it purple, and it's a magenta.", {"bloom magenta"}),
+    ],
+)
+def test_lines_leaves_and_what_is_no_look(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
