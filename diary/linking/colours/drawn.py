@@ -12,6 +12,8 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
     """ "a flash of maroon", "an edge in cream", "veined in cerise", "edged with white"."""
     texts = mentions.talk.texts
     i = colour.start
+    i -= i > 0 and texts[i - 1] in mentions.vocabulary.classes["more"]  # "stripes in a deeper red"
+    i -= i > 0 and texts[i - 1] in ("slightly", "rather", "much", "somewhat")
     if i and texts[i - 1] in ("a", "an", "the", "pure"):
         i -= 1
     if i >= 1 and texts[i - 1] in ("of", "in", "with", "by"):

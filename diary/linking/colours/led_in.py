@@ -28,7 +28,9 @@ def placed(mentions: Mentions, colour: ColourHeard) -> str | None:
 
 def _place_in(mentions: Mentions, start: int, colour: ColourHeard) -> str | None:
     talk = mentions.talk
-    for place in mentions.vocabulary.places.find(talk.texts, start, colour.start):
+    places = mentions.vocabulary.places.find(talk.texts, start, colour.start)
+    turned = {p.end for p in places}  # "turn it over | the back's a bit pinker"
+    for place in places:
         lead = talk.texts[start : place.start]
         beside = talk.texts[place.start - 1 : place.start] in _STANDING
         if beside and not talk.tokens[place.start - 1].mark:
@@ -36,9 +38,14 @@ def _place_in(mentions: Mentions, start: int, colour: ColourHeard) -> str | None
         between = talk.texts[place.end : colour.start]
         if not talk.punctuated and start < talk.clause(colour.start)[0] == place.end:
             lead = ()  # no mark tells where the phrase of place begins
+        if place.start in turned:
+            lead = ()
         if set(lead) <= {"and", "then", "but", "now", "so", "it", "'s", "she"} and (
             set(between)
-            <= COPULAS | FRAGMENT_LEADS | {"it", "they", "she", "he", "that", "i", "'d", "call"}
+            <= COPULAS
+            | FRAGMENT_LEADS
+            | {"it", "they", "she", "he", "that", "i", "'d", "call", "say", "bit", "shade", "touch"}
+            | mentions.vocabulary.classes["more"]
         ):
             return place.label
     return None

@@ -65,6 +65,8 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     if talk.texts[i - 1 : i] == ("as",) and talk.texts[colour.end : colour.end + 1] == ("as",):
         before = set(talk.texts[max(low, i - 4) : i - 1])
         return bool(before & {"not", "nowhere", "nothing", "half", "never"})
+    if talk.texts[i - 2 : i] in _LIKE_A and _some_noun(mentions, colour.end):
+        return True  # "a throat like a lemon drop"
     in_another = talk.texts[colour.end : colour.end + 1] in (("in",), ("on",))
     if in_another and "more" in talk.texts[low:i] and mentions.ref_at(colour.end + 1):
         return True  # "there's more pink in Hobnail"
@@ -84,6 +86,15 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     ] in (("beside",), ("against",), ("alongside",), ("unlike",))
 
 
+def _some_noun(mentions: Mentions, at: int) -> bool:
+    """Whether a noun that is not the plant's follows at once."""
+    talk = mentions.talk
+    if at >= len(talk.texts) or talk.tokens[at - 1].mark or mentions.parts_in(at, at + 1):
+        return False
+    return talk.texts[at].isalpha() and talk.texts[at] not in mentions.vocabulary.said_of_colours
+
+
+_LIKE_A = (("like", "a"), ("like", "an"), ("like", "the"))
 _BESIDE = (("beside",), ("against",), ("alongside",), ("unlike",))
 
 

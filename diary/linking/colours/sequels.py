@@ -18,7 +18,7 @@ _FAR = 28
 
 def sequel_of(mentions: Mentions, colour: ColourHeard, told: Told) -> Attached | None:
     """The part of a colour with none of its own, going by the colours told before it."""
-    for habit in (_said_again, _running_on, _put_closer, _it_after_the_flower):
+    for habit in (_said_again, _running_on, _put_closer, _and_it_goes, _it_after_the_flower):
         part = habit(mentions, colour, told)
         if part is not None:
             return Attached(
@@ -73,6 +73,27 @@ def _put_closer(mentions: Mentions, colour: ColourHeard, told: Told) -> str | No
     parts = mentions.parts_in(max(before.end, where.end), colour.start)
     near = colour.start - before.end <= 6
     return where.part if closer and same and near and not parts else None
+
+
+def _and_it_goes(mentions: Mentions, colour: ColourHeard, told: Told) -> str | None:
+    """ "the leaf's gold when it's young and it goes | green | later": the same part, changed."""
+    if not told or told[-1][1].part == "bloom":
+        return None
+    before, where = told[-1]
+    start = max(before.end, where.end)
+    words = mentions.talk.texts[start : colour.start]
+    if len(words) > _CHANGE_WITHIN or mentions.parts_in(start, colour.end + 2):
+        return None
+    to = next((i for i in range(len(words) - 1, -1, -1) if words[i] in _GOES), None)
+    if to is None or to == 0 or words[to - 1] not in ("it", "they", "and", "then", "but"):
+        return None
+    fit = where.part != "leaf" or colour.value in ("green", "bronze", "gold", "yellow", "brown")
+    return where.part if fit and set(words[to + 1 :]) <= _TO else None
+
+
+_CHANGE_WITHIN = 10
+_GOES = frozenset("goes go turns turn fades fade ages age greens darkens deepens pales".split())
+_TO = frozenset("to a an into more almost nearly quite very proper plain later".split())
 
 
 def _it_after_the_flower(mentions: Mentions, colour: ColourHeard, told: Told) -> str | None:

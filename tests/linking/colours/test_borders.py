@@ -174,3 +174,24 @@ def test_where_a_colour_lies_in_captions() -> None:
 )
 def test_lines_leaves_and_what_is_no_look(said: str, expected: set[str]) -> None:
     assert colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        (
+            "soft peach on the face when you turn it over the back's a bit pinker call it rose",
+            {"bloom soft peach", "reverse rose"},
+        ),
+        (
+            "leaf's gold when it's young and it goes green as it gets older",
+            {"leaf gold", "leaf green"},
+        ),
+        ("it's got a throat like a lemon drop proper yellow that is", {"throat yellow"}),
+        ("it's salmon with stripes in a deeper salmon", {"bloom salmon", "stripe salmon"}),
+        ("margaret would have it that's purple but she would say that", set()),
+        ("the leaf's gold and it goes pink", {"leaf gold", "bloom pink"}),
+    ],
+)
+def test_what_a_colour_in_captions_is_of(said: str, expected: set[str]) -> None:
+    assert caption_colours(said) == expected
