@@ -35,12 +35,14 @@ class Heard:
         return [*(s.end for s in self.statements), *(x.end for x in self.likenesses)]
 
 
-def hear(transcript: Transcript, vocabulary: Vocabulary, known: Known) -> Heard | None:
+def hear(
+    transcript: Transcript, vocabulary: Vocabulary, known: Known, *, year: int | None = None
+) -> Heard | None:
     """What is mentioned and stated, before the talk is cut; None where no word is said."""
     talk = eyes_respelt(respelt(tokenise(transcript), vocabulary.trade), vocabulary)
     if not talk.tokens:
         return None
-    mentions = find_mentions(talk, vocabulary, known)
+    mentions = find_mentions(talk, vocabulary, known, year=year)
     parents = find_parents(mentions)
     statements: list[Statement] = [
         *parents,

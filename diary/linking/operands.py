@@ -6,7 +6,7 @@ from diary.reading.mentions import Mentions, Ref
 
 _SKIPPED = frozenset(
     "old the my good dear our that um er uh of own lovely another a some little big "
-    "those poor wee said mr mrs missus "
+    "those poor wee young small said mr mrs missus "
     "one mine its sister brother was is 's actually just again probably definitely certainly "
     "surely obviously naturally clearly plainly".split()
 )

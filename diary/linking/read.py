@@ -36,7 +36,7 @@ def read_talk(
     transcript: Transcript, vocabulary: Vocabulary, known: Known, *, recorded: date | None
 ) -> Reading:
     """Cut the talk into clips, link each to its plant and pull out the observations."""
-    heard = hear(transcript, vocabulary, known)
+    heard = hear(transcript, vocabulary, known, year=recorded.year if recorded else None)
     if heard is None:
         return Reading(clips=())
     mentions, statements = heard.mentions, heard.statements

@@ -148,9 +148,11 @@ def _between(items: tuple[_P, ...], start: int, end: int | None) -> tuple[_P, ..
     return items[first:last]
 
 
-def find_mentions(talk: Talk, vocabulary: Vocabulary, known: Known) -> Mentions:
-    """All mentions of the talk."""
-    system = number_system(known)
+def find_mentions(
+    talk: Talk, vocabulary: Vocabulary, known: Known, *, year: int | None = None
+) -> Mentions:
+    """All mentions of the talk; `year` is that of the recording."""
+    system = number_system(known, year)
     index = name_index(known)
     names = find_names(talk, index, name_places(talk, vocabulary))
     names = tuple(

@@ -131,7 +131,7 @@ def _number_heard_as_word(form: str) -> list[str]:
     ]
 
 
-_SHORT_REST = 5
+_SHORT_REST = 3
 
 
 def find_names(

@@ -63,7 +63,7 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         if turned and texts[join.start - 1 : join.start] == ("and",):
             continue
-        if not asserted(mentions, first.start, second.end):
+        if not asserted(mentions, first.start, second.end) or _to_come(texts, second.end):
             continue
         if any(t in PLANS for t in texts[max(0, first.start - 4) : first.start]):
             continue
@@ -73,6 +73,14 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
         yield parent("pollen_parent", pollen, "a cross named with both parents", score)
 
 
+def _to_come(texts: tuple[str, ...], at: int) -> bool:
+    """ "A crossed with B is what I want to try next": a cross still to be made."""
+    told = texts[at : at + 1] in (("is",), ("'s",), ("would",), ("might",))
+    return told and bool(_COMING & set(texts[at : at + _COMING_WITHIN]))
+
+
+_COMING = PLANS | {"next", "list", "try", "planned", "worth"}
+_COMING_WITHIN = 8
 _CROSSING = frozenset(
     "cross crosses crossed mating marriage union match bred made result product hybrid".split()
 )

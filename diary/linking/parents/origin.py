@@ -27,6 +27,8 @@ def asserted(mentions: Mentions, start: int, end: int) -> bool:
                 continue
             if scope.habit is Habit.DENIAL and start - scope.cue > _NEAR_DENIAL:
                 continue  # "it's not a huge flower, mum was ..."
+            if mentions.talk.texts[scope.cue] == "unknown" and scope.cue < start:
+                continue  # "mum unknown, dad A"
             return False
     return True
 

@@ -15,7 +15,7 @@ _SELFING = frozenset({"selfed", "selfing"})
 _SELFERS = frozenset({"i", "we", "by", "from", "of", "and", "just", "simply", "only"})
 _BEES_WITHIN = 10
 # "A left to the bees", "leaving A for the bees"
-_LEFT_TO = frozenset({"the", "to", "for", "left", "was", "up", "entirely", "all"})
+_LEFT_TO = frozenset({"the", "to", "for", "left", "was", "up", "entirely", "all", "open", "out"})
 
 
 def _named_after(mentions: Mentions, at: int) -> Operand | None:

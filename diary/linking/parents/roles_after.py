@@ -54,6 +54,7 @@ def after_cues(mentions: Mentions) -> Iterator[Statement]:
                 continue
             if texts[cue.end - 1] in mentions.vocabulary.classes["offspring"] and (
                 texts[operand.start - 1 : operand.start] not in _CHILD_LEADS
+                or _GUESSED & set(texts[max(0, operand.start - _GUESSED_WITHIN) : operand.start])
             ):
                 continue
             yield parent(trait, operand, "a plant called the mother or the father", 0.95)
@@ -75,7 +76,7 @@ def _of_next_clause(mentions: Mentions, cue: Found) -> bool:
     """
     texts = mentions.talk.texts
     words, later = texts[cue.start : cue.end], texts[cue.end : cue.end + 2]
-    if words[0] == "the" and later[:1] in _SAYS:
+    if words[0] == "the" and (later[:1] in _SAYS or later[:1] in _CAME):
         return True
     if words[-1] in ("on", "onto") and later[1:] and later[1] in _BRUSHES:
         return True
@@ -83,6 +84,7 @@ def _of_next_clause(mentions: Mentions, cue: Found) -> bool:
     return words[0] == "took" and words[-1] in ("that", "this", "the") and not ended
 
 
+_CAME = (("come",), ("came",), ("comes",))
 _BRUSHES = frozenset(
     "brush brushes finger fingers thumb cotton stick paintbrush bud sleeve".split()
 )
@@ -97,6 +99,10 @@ def _asked(texts: tuple[str, ...], at: int) -> bool:
 
 _SIDES = frozenset({"seed", "pollen", "pod", "parent", "side"})
 _CHILD_LEADS = tuple((word,) for word in ("of", "is", "'s", "was", "another", "a", "from"))
+
+
+_GUESSED = frozenset("swear sworn think thought say guess guessed taken".split())
+_GUESSED_WITHIN = 6  # "I'd swear this was a seedling of A if I hadn't made the cross"
 
 
 def put_on_it(mentions: Mentions) -> Iterator[Statement]:

@@ -98,7 +98,11 @@ def lay_out(
         else:
             score = FAR
         if shape.groups == 1 and not shape.joined and not prefix and known is None:
-            score = FAR
+            low, high = shape.widths[0]
+            if len(groups[0]) < low:
+                continue
+            in_series = low == high >= _LEAST_DIGITS and groups[0][0] in {n[0] for n in years}
+            score = PLAUSIBLE if in_series else FAR  # 709, where there is a 711
         if shape.groups == 1 and penalty and not letters and known is None:
             score = FAR
         if suffix and known is None:

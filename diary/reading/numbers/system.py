@@ -36,6 +36,8 @@ class NumberSystem:
     seedlings: dict[str, KnownSeedling]
     prefixes: frozenset[str]  # the letters in use, small: "r", "px"
     families: frozenset[str] = frozenset()  # numbers that end in a letter, without it
+    years: frozenset[str] = frozenset()  # the last two digits of the years in use
+    year: int | None = None  # of the recording
 
     def seedling(self, number: str) -> KnownSeedling | None:
         """The seedling on record with this number, however its letters are written."""
@@ -83,12 +85,19 @@ class NumberSystem:
         return None
 
 
-def number_system(known: Known) -> NumberSystem:
+def number_system(known: Known, year: int | None = None) -> NumberSystem:
     """The formats in use, and every number on record by its spelling in capitals."""
     shapes = learn_shapes((s.number for s in known.seedlings), known.number_format)
     return NumberSystem(
         shapes=shapes,
         prefixes=frozenset(p.lower() for shape in shapes for p in shape.prefixes if p),
         seedlings={s.number.upper(): s for s in known.seedlings},
+        years=frozenset(
+            lead[-2:]
+            for shape in shapes
+            if shape.groups == 2
+            for lead in (shape.lasts if shape.year_column else shape.leads)
+        ),
+        year=year,
         families=frozenset(s.number[:-1] for s in known.seedlings if s.number[-1:].isalpha()),
     )

@@ -10,6 +10,7 @@ from diary.reading.numbers.batches import Batch, batch_at, lettered_at, letters_
 from diary.reading.numbers.format import Shape
 from diary.reading.numbers.system import NumberHeard, NumberSystem
 from diary.reading.numbers.told_by_cross import cut_number, lettered, number_as_written, of_cross
+from diary.reading.numbers.years_back import place_and_year
 from diary.reading.tokens import COMMA, Talk
 
 _COUNTED = frozenset(
@@ -34,6 +35,7 @@ def number_of(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
         of_cross(talk, at, system)
         or _of_same(talk, at)
         or _of_letter(talk, at, system)
+        or _of_years_back(talk, at, system)
         or _of_batch(talk, at, system)
         or _batch_first(talk, at, system)
     )
@@ -87,6 +89,20 @@ def _of_letter(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
     if not numbered and (len(digits) < 2 or not ended):
         return None
     return lettered(system, letters, digits, at, end)
+
+
+def _of_years_back(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:
+    """ "fourteen of last year"; off the record only "number fourteen of last year"."""
+    numbered = talk.texts[at] in _NUMBERED
+    told = place_and_year(talk, at + numbered, system)
+    if told is None:
+        return None
+    batch, digits = told
+    heard = _best(system, batch, digits, "", at, need_record=False)
+    owned = talk.texts[batch.end : batch.end + 1] == ("'s",)
+    of = talk.texts[batch.end - 3 : batch.end - 1]
+    sure = numbered or (heard is not None and heard.on_record) or "o" in of
+    return heard if sure and not owned else None
 
 
 def _of_batch(talk: Talk, at: int, system: NumberSystem) -> NumberHeard | None:

@@ -40,6 +40,7 @@ from tests.reading.said import values
         ("It might be Hobnail's little sister.", "Hobnail"),
         ("It's that like Hobnail you could swap the labels.", "Hobnail"),
         ("It looks loads like Hobnail.", "Hobnail"),
+        ("You'd be hard put to it to tell it from a young Hobnail.", "Hobnail"),
         ("It does favour Hobnail in the face.", "Hobnail"),
         ("It's basically a copy paste of Hobnail.", "Hobnail"),
         ("You'd swear blind that was Hobnail.", "Hobnail"),

@@ -178,6 +178,10 @@ def test_who_gave_what(said: str) -> None:
         ("My mum's Hobnail on her sill is twice the plant.", {}),
         ("A child of Hobnail, is it? Well, your guess is as good as mine.", {}),
         ("He had something of the sort out of Hobnail.", {}),
+        ("Hobnail crossed with Tilly Marsh is what I want to try next.", {}),
+        ("I'd swear this was a Hobnail seedling if I hadn't made the cross myself.", {}),
+        ("Mum unknown, dad Hobnail, so the tag says.", {"pollen_parent": "Hobnail"}),
+        ("Hobnail left open for the bees.", {"seed_parent": "Hobnail", "pollination": "open"}),
     ],
 )
 def test_one_parent_or_none(said: str, told: dict[str, object]) -> None:

@@ -118,6 +118,7 @@ def test_every_way_of_saying_one_number(said: str) -> None:
         ("34 f 20 slip copper was the mother", "34-F-20", ("34-F-12", "33-A-2")),
         ("34 see 3 c was the mother", "34-C-3", ("34-C-3", "33-A-2")),
         ("page two twenty-six thirteen", "26-13", ("26-13", "26-30")),
+        ("seven oh nine", "709", ("711", "604", "614")),
         ("line one 26 03", "26-03", ("26-03", "26-30")),
     ],
 )
@@ -208,6 +209,29 @@ def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
     assert heard(said, "23-04", "23-14") == numbers
 
 
+YEARS = ("2027-11", "2028-15", "2029-19", "2030-04", "2030-14")
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        ("her fourteen o last year", ["2030-14"]),
+        ("this is oh for o last year", ["2030-04"]),
+        ("fifteen from three year back", ["2028-15"]),
+        ("number six of last year", ["2030-06"]),
+        ("nineteen of the year before last", ["2029-19"]),
+        ("that is eleven o twenty seven", ["2027-11"]),
+        ("that is nine o twenty nine", ["2029-09"]),
+        ("two of last year 's cuttings died", []),
+        ("I have six from last year", []),
+    ],
+)
+def test_numbers_told_by_how_long_ago(said: str, numbers: list[str]) -> None:
+    system = number_system(on_record(YEARS, ()), 2031)
+    found = find_numbers(talk(said), system, load_vocabulary())
+    assert [n.number for n in found if n.cut is None] == numbers
+
+
 @pytest.mark.parametrize(
     ("said", "register", "numbers"),
     [
@@ -218,6 +242,7 @@ def test_what_a_number_stands_before(said: str, numbers: list[str]) -> None:
         ("the thermometer is 25 30", ("25-31", "25-13"), []),
         ("it gets a bigger pot one of 12 centimetres", ("30-104", "31-003"), []),
         ("bench two twenty-four oh seven", ("24-07", "24-17"), ["24-07"]),
+        ("nineteen up out of thirty sown", ("711", "604"), []),
         ("see 40 people", ("C40", "C4"), []),
     ],
 )
