@@ -38,6 +38,7 @@ def _denied_later(mentions: Mentions, s: Statement, found: list[Statement]) -> b
     stop = min(len(talk.texts), s.end + _LATER)
     if talk.punctuated:
         stop = min(stop, talk.sentence(s.start)[1] + _LATER // 2)
+    stop = next((r.start for r in mentions.refs_in(s.end, stop) if r.is_number), stop)
     return any(
         not any(s.end <= x.start < cue.start for x in found)
         for cue in mentions.cue("none_of_it", s.end, stop)

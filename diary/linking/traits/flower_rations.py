@@ -48,19 +48,26 @@ def _few_before(mentions: Mentions, at: int) -> int | None:
 
 
 def _all_it_gave(mentions: Mentions, at: int) -> int | None:
-    """The end of "in as many months", "in two years", "that's all I've had"."""
+    """The end of "in as many months", "all season", "in her whole life", "that's all I've had"."""
     talk = mentions.talk
     low, high = talk.sentence(at)
     high = min(high, at + 1 + _SPAN_WITHIN)
     for i in range(at + 1, high):
         if talk.texts[i : i + 3] in _LOT:
             return i + 3 if _HAD & set(talk.texts[low : high + 3]) or i == at + 1 else None
-        if talk.texts[i] != "in":
+        if talk.texts[i] not in _LEADING:
             continue
         for k in range(i + 1, min(high, i + 5)):
             if talk.texts[k] in _SPANS:
-                told = _HAD & set(talk.texts[max(low, at - _SPAN_WITHIN) : i])
+                whole = talk.texts[i] != "in" or bool(_WHOLE & set(talk.texts[i:k]))
+                whole = whole or not set(talk.texts[at + 1 : i]) - _HERE
+                told = whole or _HAD & set(talk.texts[max(low, at - _SPAN_WITHIN) : i])
                 return k + 1 if told else None
             if talk.texts[k] not in _MANY and quantity(talk.texts, k) is None:
                 break
     return None
+
+
+_LEADING = frozenset({"in", "all", "the"})
+_WHOLE = frozenset({"whole", "all", "many", "entire"})
+_HERE = frozenset("on in it her him this out off open had".split())

@@ -77,16 +77,20 @@ def _smelt_off_the_leaf(mentions: Mentions, at: int) -> Iterator[Statement]:
 def _crushed(mentions: Mentions, at: int) -> Iterator[Statement]:
     """ "it smells like lemon when you crush it", "pinch it and you get mint": only leaves are."""
     talk = mentions.talk
-    if talk.texts[at] not in _CRUSH or talk.texts[at + 1 : at + 2] not in _IT:
-        return
     low = max(talk.sentence(at)[0], at - _ODOUR_WITHIN)
     before = talk.texts[low:at]
+    crushed = talk.texts[at] in _CRUSH or bool(
+        talk.texts[at] in _TOUCH and _WHEN & set(before[-3:])
+    )
+    past = talk.texts[at] in _BRUSH and talk.texts[at + 1 : at + 2] in (("past",), ("against",))
+    if not past and (not crushed or talk.texts[at + 1 : at + 2] not in _IT):
+        return
     odours = [
         i
         for i in range(low, at)
         if talk.texts[i] in mentions.vocabulary.classes["odour"] and not mentions.masked[i]
     ]
-    when = {"when", "if", "once"} & set(before[-4:])
+    when = _WHEN & set(before[-4:])
     odour = odours[-1] if odours and when and not set(before) & (_NONE | _OTHERS) else None
     after = _odour(mentions, at + 1) if odour is None else None
     if odour is None and after is None:
@@ -105,6 +109,9 @@ _CRUSH = frozenset(
     "crush crushes crushing crushed rub rubs rubbing rubbed bruise bruising bruised scrunch "
     "scrunching squeeze squeezing".split()
 )
+_WHEN = frozenset({"when", "if", "once"})
+_TOUCH = frozenset("pinch brush touch stroke knock handle tickle ruffle nip tweak".split())
+_BRUSH = frozenset({"brush", "brushing", "squeeze"})
 _IT = (("it",), ("one",), ("them",), ("him",), ("her",))
 
 
@@ -113,7 +120,8 @@ def _odour(mentions: Mentions, begin: int) -> int | None:
     texts = mentions.talk.texts
     stops = 0
     for i in range(begin, min(len(texts), begin + _ODOUR_WITHIN)):
-        if texts[i] in _NONE | _OTHERS:
+        unlike = texts[i : i + 2] == ("not", "unlike")
+        if texts[i] in _NONE | _OTHERS and not unlike:
             return None
         if texts[i] in mentions.vocabulary.classes["odour"] and not mentions.masked[i]:
             return i

@@ -124,7 +124,7 @@ def _of_the_air(mentions: Mentions, s: Statement) -> bool:
     after = texts[s.end - 1 : min(s.end + 5, mentions.talk.clause(s.start)[1])]
     before = texts[max(0, s.start - 6) : s.start + 1]
     if "here" in before and before[before.index("here") - 1] == "in":
-        return True
+        return "only" not in before  # "the only one in here with a scent"
     if "in" in after and after[after.index("in") + 1 :][:1] in (("here",), ("there",)):
         return "smell" in texts[s.start : s.end]
     return bool(set(after) & mentions.vocabulary.classes["stink"]) and bool(

@@ -70,7 +70,8 @@ def _nothing_till(mentions: Mentions, at: int) -> tuple[int, int] | None:
     after = texts[time + 1 : time + 5]
     waits = set(said) & _WAIT and (set(after) & flower or set(said) & flower)
     on_it = any(said[i : i + 2] in _ON_IT for i in range(len(said)))
-    if not (set(said) & (_SHOWING | flower)) and not on_it and not waits:
+    alone = len(said) == 1 and none[0] == talk.clause(at)[0] and said[0] in ("nothing", "nowt")
+    if not (set(said) & (_SHOWING | flower)) and not on_it and not waits and not alone:
         return None
     if any(said[i : i + 2] == ("out", "of") for i in range(len(said))):
         return None

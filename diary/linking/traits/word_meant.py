@@ -23,6 +23,7 @@ def as_meant(mentions: Mentions, found: list[Statement]) -> list[Statement]:
         for s in found
         if not _only_said(s, quoted)
         and not _less(mentions, s)
+        and not _not_so(mentions, s)
         and not _of_a_leaf(mentions, s)
         and not _softened(mentions, s, found)
         and not _not_yet(mentions, s)
@@ -73,6 +74,14 @@ def _less(mentions: Mentions, s: Statement) -> bool:
     if before[-1:] != ("than",):
         return False
     return "more" in before and "no" not in before and "not" not in before
+
+
+def _not_so(mentions: Mentions, s: Statement) -> bool:
+    """ "not as leggy as I feared", "not so free this year"; not "it's not so much leggy as"."""
+    before = mentions.talk.texts[max(0, s.start - 3) : s.start]
+    while before[-1:] in (("very",), ("well",), ("quite",), ("nearly",)):
+        before = before[:-1]
+    return before[-1:] in (("as",), ("so",)) and before[-2:-1] in (("not",), ("nearly",))
 
 
 def _not_yet(mentions: Mentions, s: Statement) -> bool:
