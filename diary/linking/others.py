@@ -64,12 +64,23 @@ def told_of_others(
         begin = _as_subject(mentions, ref) if ref.start not in _consumed(parents) else None
         begin = begin if begin is not None else _relative(mentions, ref)
         if begin is not None:
-            found |= set(range(begin, _until_back(mentions, begin, end)))
+            found |= set(
+                range(begin, _still_of_it(mentions, _until_back(mentions, begin, end), end))
+            )
     for begin in _spoken_of(mentions, start, end, said, plant):
         found |= set(range(begin, _to_next_subject(mentions, begin, end)))
     return found | _all_but_this(mentions, start, end)
 
 
+def _still_of_it(mentions: Mentions, stop: int, end: int) -> int:
+    """ "Tin Whistle was never like this | he was a great strong thing": told on, of the past."""
+    talk = mentions.talk
+    while not talk.punctuated and talk.texts[stop : stop + 2] in _HE_WAS and stop < end:
+        stop = min(talk.sentence(stop)[1], end)
+    return stop
+
+
+_HE_WAS = tuple((who, was) for who in ("he", "she") for was in ("was", "had", "were"))
 _GOVERNING = frozenset(
     "got has have with than like as of from to on off by for in unlike beside behind is 's was "
     "are were".split()

@@ -117,10 +117,15 @@ def _stands(mentions: Mentions, told: Statement, denied: Statement) -> bool:
 def _only_judged(mentions: Mentions, denied: Statement) -> bool:
     """ "can't get any more magenta", "not a good magenta", "not a pink you'd want twice"."""
     texts, at = mentions.talk.texts, denied.start
+    if texts[at - 5 : at] in _WHAT_YOU_CALL:
+        return True  # "it trails a bit but it's not what you'd call a trailer"
     if texts[at - 1 : at] in _JUDGING or texts[at - 3 : at - 1] == ("much", "of"):
         return True
     who, would, what = (*texts[denied.end : denied.end + 3], "", "", "")[:3]
     return who in _WHO and would in ("'d", "would", "'ll") and what not in ("call", "say", "put")
+
+
+_WHAT_YOU_CALL = tuple(("what", who, "'d", "call", "a") for who in ("you", "i"))
 
 
 def _of_the_open_flower(mentions: Mentions, told: Statement, denied: Statement) -> bool:

@@ -12,6 +12,7 @@ _TRAIT = "bloom_size"
 _FORMS = frozenset(
     {"double", "doubles", "semi", "single", "singles", "trumpet", "trumpets", "star", "stars"}
 )
+_NEAT = frozenset("neat tight tidy frilly round flat fully loose rather pretty perfect".split())
 _ONES = frozenset(
     {"one", "ones", "un", "uns", "thing", "things", "affair", "fellow", "fella", "lad"}
 )
@@ -71,7 +72,8 @@ def sizes_without_a_flower(mentions: Mentions) -> list[Statement]:
         end = f.end
         while any(again.start == end for again in _sizes(mentions, end)):
             end += 1
-        following = texts[end : end + 1]
+        neat = end + (texts[end : end + 1] != () and texts[end] in _NEAT)
+        following = texts[neat : neat + 1]
         likened = "like" in texts[max(0, f.start - _LIKENED_WITHIN) : f.start]
         form = following and following[0] in _FORMS and not likened
         one = following and following[0] in _ONES and _of_bloom(mentions, f)

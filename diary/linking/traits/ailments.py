@@ -23,6 +23,7 @@ def without_others_ailments(mentions: Mentions, found: list[Statement]) -> list[
 def _not_this_plant(mentions: Mentions, s: Statement, found: list[Statement]) -> bool:
     return (
         _denied_later(mentions, s, found)
+        or _not_so_much_as(mentions, s)
         or _answered_no(mentions, s)
         or _once_had(mentions, s)
         or _owned_elsewhere(mentions, s)
@@ -45,11 +46,20 @@ def _denied_later(mentions: Mentions, s: Statement, found: list[Statement]) -> b
     )
 
 
+def _not_so_much_as(mentions: Mentions, s: Statement) -> bool:
+    """ "not so much as a greenfly", "without so much as a speck of rust"."""
+    low = max(mentions.talk.clause(s.start)[0], s.start - _HAD_WITHIN)
+    before = mentions.talk.texts[low : s.start]
+    return any(before[i : i + 3] == ("so", "much", "as") for i in range(len(before)))
+
+
 def _once_had(mentions: Mentions, s: Statement) -> bool:
     """ "it had a bit of rust in June"; not "I've had rust on it", "it has had rust again"."""
     texts = mentions.talk.texts
     low = max(mentions.talk.clause(s.start)[0], s.start - _HAD_WITHIN)
     for i in range(s.start - 1, low, -1):
+        if texts[i - 1 : i + 1] == ("did", "have"):
+            return True  # "it did have whitefly in the spring"
         if texts[i] == "had":
             return texts[i - 1] in ("it", "she", "he", "this", "they")
         if texts[i] not in _A_BIT:

@@ -25,6 +25,7 @@ from diary.linking.traits.scent_of import (
     without_leaf_scents,
 )
 from diary.linking.traits.sun_burnt import sun_burnt
+from diary.linking.traits.superlatives import superlatives
 from diary.linking.traits.waited_for import waited_for
 from diary.linking.traits.weeks_apart import weeks_apart
 from diary.linking.traits.word_meant import as_meant
@@ -52,7 +53,7 @@ def find_word_traits(mentions: Mentions) -> tuple[Statement, ...]:
     found += [*answered_scents(mentions), *sniffed_in_vain(mentions), *nosed(mentions)]
     found += [*found_clean(mentions), *weeks_apart(mentions), *sun_burnt(mentions)]
     found += [*flowering_order(mentions), *waited_for(mentions), *flower_rations(mentions)]
-    found += [*form_nouns(mentions), *predicates(mentions)]
+    found += [*form_nouns(mentions), *predicates(mentions), *superlatives(mentions)]
     found = without_others_ailments(
         mentions, without_leaf_scents(mentions, denied_scents(mentions, found))
     )

@@ -40,6 +40,9 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
     talk, classes = mentions.talk, mentions.vocabulary.classes
     flaws, small = classes["flaw"], classes["small_flaw"]
     for at, text in enumerate(talk.texts):
+        if text in classes["plague"] and talk.texts[at - 4 : at - 1] == ("so", "much", "as"):
+            yield _clean(at - 5, at + 1)
+            continue
         if text not in flaws and text not in small and text not in _BAD:
             continue
         if talk.texts[at - 1 : at] in _DOING or talk.texts[at - 2 : at - 1] == ("makes",):
@@ -51,14 +54,18 @@ def found_clean(mentions: Mentions) -> Iterator[Statement]:
             continue
         if text in small and not _on_it(mentions, at) and not _not_so_much_as(mentions, at):
             continue
-        yield Statement(
-            trait="health",
-            value="clean",
-            start=start,
-            end=at + 1,
-            rule="nothing found wrong",
-            score=0.88,
-        )
+        yield _clean(start, at + 1)
+
+
+def _clean(start: int, end: int) -> Statement:
+    return Statement(
+        trait="health",
+        value="clean",
+        start=max(0, start),
+        end=end,
+        rule="nothing found wrong",
+        score=0.88,
+    )
 
 
 def _one_after_another(mentions: Mentions) -> Iterator[Statement]:
@@ -72,14 +79,7 @@ def _one_after_another(mentions: Mentions) -> Iterator[Statement]:
     ]
     for first, second in pairwise(denied):
         if second - first <= 4 and not talk.between(first, second, (".", "?")):
-            yield Statement(
-                trait="health",
-                value="clean",
-                start=first,
-                end=second + 2,
-                rule="nothing found wrong",
-                score=0.88,
-            )
+            yield _clean(first, second + 2)
 
 
 def excused(mentions: Mentions, s: Statement) -> bool:

@@ -30,6 +30,7 @@ def touched_leaves(mentions: Mentions) -> Iterator[Statement]:
             continue
         start, begin = min(leaf, at), max(leaf, at) + 1
         odour = _odour(mentions, begin)
+        odour = _likened(mentions, begin) if odour is None else odour
         if odour is None and (before := _smelt_before(mentions, at)) is not None:
             start, odour = before, begin - 1
         if odour is not None:
@@ -113,6 +114,23 @@ _WHEN = frozenset({"when", "if", "once"})
 _TOUCH = frozenset("pinch brush touch stroke knock handle tickle ruffle nip tweak".split())
 _BRUSH = frozenset({"brush", "brushing", "squeeze"})
 _IT = (("it",), ("one",), ("them",), ("him",), ("her",))
+
+
+def _likened(mentions: Mentions, begin: int) -> int | None:
+    """ "rub the leaf and it's like cough sweets": what is touched is likened to a smell."""
+    texts = mentions.talk.texts
+    for i in range(begin, min(len(texts) - 3, begin + _LEAF_WITHIN)):
+        if texts[i] in _NONE | _OTHERS:
+            return None
+        if texts[i : i + 3] in _IT_IS_LIKE or texts[i : i + 4] in _YOU_THINK:
+            return i + 3
+    return None
+
+
+_IT_IS_LIKE = tuple(
+    (it, be, like) for it in ("it", "that") for be in ("is", "'s") for like in ("like", "pure")
+)
+_YOU_THINK = (("you", "'d", "think", "you"), ("you", "would", "think", "you"))
 
 
 def _odour(mentions: Mentions, begin: int) -> int | None:

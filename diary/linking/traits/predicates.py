@@ -15,7 +15,7 @@ _DEGREES = frozenset(
     "so very really quite rather that this nice lovely fairly pretty too ever always all still "
     "just only beautifully perfectly completely totally absolutely properly awful awfully dead "
     "right well good bit a little also again now more most usually mostly generally invariably "
-    "and such real proper fully sort kind of lovely gorgeously nearly almost about".split()
+    "and such more real proper fully sort kind of lovely gorgeously nearly almost about".split()
 )
 _BEING = frozenset(
     "is 's are 're was come comes came coming turned turns out opens opened opening open stays "
@@ -60,7 +60,7 @@ def _led(mentions: Mentions, f: Found) -> int | None:
     talk = mentions.talk
     low = max(talk.clause(f.start)[0], f.start - _LED_WITHIN)
     i = f.start
-    while i > low and talk.texts[i - 1] in _DEGREES:
+    while i > low and _of_degree(talk.texts[i - 1]):
         i -= 1
     if i == talk.clause(f.start)[0]:
         return i
@@ -76,6 +76,14 @@ def _led(mentions: Mentions, f: Found) -> int | None:
     if i == f.start and not talk.punctuated and _describes(mentions, i):
         return i  # "single pink flat five centimetres across"
     return None
+
+
+def _of_degree(word: str) -> bool:
+    """ "ever so", "loosely"; not "hardly"."""
+    return word in _DEGREES or (word.endswith("ly") and word not in _NO_DEGREES)
+
+
+_NO_DEGREES = frozenset({"early", "hardly", "scarcely", "barely", "curly", "frilly"})
 
 
 def _describes(mentions: Mentions, end: int) -> bool:
@@ -97,6 +105,8 @@ def _closed(mentions: Mentions, f: Found, start: int) -> bool:
     ended = not rest or bool(talk.tokens[f.end - 1].mark) or talk.clause(f.start)[1] == f.end
     if rest[:1] == ("in",) and _IN_LOOKS & set(rest[1:]):
         return True
+    if rest[:1] == ("than",) and rest[1:2] in (("i",), ("we",), ("you",), ("last",)):
+        return "more" in talk.texts[start : f.start]
     if start == f.start and not talk.punctuated:
         return rest[:1] in _WITH or (bool(rest) and quantity(talk.texts, f.end) is not None)
     if alone:
@@ -114,7 +124,10 @@ _BUDS = frozenset("rosebud rosebuds bud buds ball centre middle heart".split())
 
 def _of_something_else(mentions: Mentions, f: Found, own: set[str]) -> bool:
     """ "the truss is round": the noun that the clause is about is another."""
-    low = max(mentions.talk.clause(f.start)[0], f.start - _SUBJECT_BACK)
+    low = mentions.talk.clause(f.start)[0]
+    if mentions.talk.punctuated and not _IT & set(mentions.talk.texts[low : f.start]):
+        low = mentions.talk.sentence(f.start)[0]  # "a lovely leaf, big and round"
+    low = max(low, f.start - _SUBJECT_BACK)
     nouns = mentions.vocabulary.subjects.find(mentions.talk.texts, low, f.start)
     if own == {"plant"}:  # "it's a rosebud, so tight you'd never see into it"
         low = max(mentions.talk.sentence(f.start)[0], f.start - _SUBJECT_BACK)

@@ -77,10 +77,12 @@ def _less(mentions: Mentions, s: Statement) -> bool:
 
 
 def _not_so(mentions: Mentions, s: Statement) -> bool:
-    """ "not as leggy as I feared", "not so free this year"; not "it's not so much leggy as"."""
+    """ "not as leggy as I feared", "not so free", "hardly vigorous"; not "it's so leggy"."""
     before = mentions.talk.texts[max(0, s.start - 3) : s.start]
     while before[-1:] in (("very",), ("well",), ("quite",), ("nearly",)):
         before = before[:-1]
+    if before[-1:] in (("hardly",), ("scarcely",), ("barely",)):
+        return s.trait in ("habit", "bloom_form", "foliage", "health")
     return before[-1:] in (("as",), ("so",)) and before[-2:-1] in (("not",), ("nearly",))
 
 

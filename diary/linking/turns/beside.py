@@ -132,6 +132,7 @@ def _denied_between(mentions: Mentions, f: Found, noun_end: int) -> bool:
     )
 
 
+_HOW = frozenset("very quite really rather so ever too fairly pretty only".split())
 _LOOKS = frozenset(
     "single double frilly flat round open great ruffled old blousy blowsy fat full floppy showy "
     "heavy soft silky glossy loose starry cupped bold gorgeous beautiful bright".split()
@@ -153,6 +154,8 @@ def _size_gap(mentions: Mentions, f: Found, gap: range, noun: int) -> bool:
     if not words:  # "I'd call those flowers enormous"
         before = mentions.talk.texts[max(0, noun - 3) : noun]
         return bool({"call", "calling", "find", "found", "consider"} & set(before))
+    if all(w in _HOW for w in words) and (not after or after[0] not in _FLOWER):
+        return True  # "single flower quite small, about an inch"
     return bool(linked) and all(
         w in _LINKS or w.endswith("ly") or w in ("single", "double", "semi", "flat", "round")
         for w in words
