@@ -3,8 +3,10 @@
 from diary.linking.colours.attached import Attached
 from diary.linking.colours.places import PREPOSITIONS, petals_after
 from diary.linking.colours.plant_parts import is_of_plant
+from diary.linking.colours.words import BE
 from diary.reading.colours import ColourHeard
 from diary.reading.mentions import Mentions
+from diary.reading.phrases import Found
 from diary.reading.tokens import COMMA
 
 
@@ -26,7 +28,7 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                 elif texts[i - 1] in ("with", "by") and not texts[part.end - 1].endswith("ed"):
                     return None
                 return Attached(
-                    part=part.label,
+                    part=_said_to_be_one(mentions, part) or part.label,
                     rule="a part told with its colour",
                     score=0.93,
                     start=part.start,
@@ -34,6 +36,16 @@ def marking_of(mentions: Mentions, colour: ColourHeard) -> Attached | None:
                     on=petals_after(mentions, colour.end),
                 )
     return None
+
+
+def _said_to_be_one(mentions: Mentions, part: Found) -> str | None:
+    """ "the eye's a speck of gold", "the throat is just a smudge of lemon": of the eye."""
+    texts, i = mentions.talk.texts, part.start
+    while i and texts[i - 1] in ("a", "an", "just", "only", "mere", "tiny", "little", "no", "more"):
+        i -= 1
+    if i == part.start or texts[i - 1] not in BE:
+        return None
+    return next((p.label for p in mentions.parts_in(i - 5, i - 1) if p.end == i - 1), None)
 
 
 def _before_aside(mentions: Mentions, at: int) -> int:

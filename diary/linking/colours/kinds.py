@@ -87,10 +87,19 @@ def _of_a_kind(mentions: Mentions, colour: ColourHeard) -> bool:
     """ "its pollen on the yellows", "two whites | and a red": plants of a colour."""
     texts = mentions.talk.texts
     before = texts[max(0, colour.start - 3) : colour.start]
+    if before[1:] in _WHERE_THE and _comes_from(mentions, colour):
+        return True  # "which is where the salmon in all these comes from"
     joined = before[1:2] == ("and",) and before[0] in _KINDS
     return joined or texts[colour.end - 1] in _KINDS
 
 
+def _comes_from(mentions: Mentions, colour: ColourHeard) -> bool:
+    """Whether the colour comes from somewhere: "the salmon in all these | comes from"."""
+    after = mentions.talk.texts[colour.end : colour.end + 8]
+    return "from" in after and bool({"comes", "came", "come", "gets", "got", "get"} & set(after))
+
+
+_WHERE_THE = tuple((w, the) for w in ("where", "that") for the in ("the", "that"))
 _KINDS = frozenset({"whites", "yellows", "reds", "pinks", "blues"})
 
 _KIND_HABITS = (_in_an_idiom, _in_a_name, _sickly, _of_all_such, _of_a_kind)

@@ -88,7 +88,8 @@ def _goes_on_from_leaf(
     same = mentions.talk.sentence_number(before.start) == mentions.talk.sentence_number(
         colour.start
     )
-    return same and len(between) <= 3 and set(between) <= {"with", "and", "a", "an", "its"}
+    plain = (w for w in between if not w.endswith("ly"))
+    return same and len(between) <= 3 and set(plain) <= {"with", "and", "a", "an", "its", "just"}
 
 
 def _variegated(mentions: Mentions, colour: ColourHeard, end: int) -> bool:

@@ -75,7 +75,7 @@ def _compared(mentions: Mentions, colour: ColourHeard) -> bool:
     if i > low and talk.texts[i - 1] == "than":
         return talk.texts[max(0, i - 2)] != "other"
     some = talk.texts[i - 1 : i] in (("something",), ("anything",))
-    if some and talk.texts[i - 2 : i - 1] in (*_BESIDE, ("with",), ("under",), ("near",)):
+    if some and talk.texts[i - 2 : i - 1] in (*_BESIDE, *_ONTO):
         return True
     if talk.texts[i] in ("a", "an", "any", "your") and talk.texts[i - 1 : i] in _BESIDE:
         return True
@@ -94,6 +94,7 @@ def _some_noun(mentions: Mentions, at: int) -> bool:
     return talk.texts[at].isalpha() and talk.texts[at] not in mentions.vocabulary.said_of_colours
 
 
+_ONTO = tuple((w,) for w in "with under near across onto over to on by into".split())
 _LIKE_A = (("like", "a"), ("like", "an"), ("like", "the"))
 _BESIDE = (("beside",), ("against",), ("alongside",), ("unlike",))
 

@@ -36,7 +36,8 @@ COPULAR = frozenset(
     "beautiful good gorgeous fine "
     "plain simply just stained painted touched edged veined flushed coming strong rather "
     "somewhere between blush looks nearer own both dark darker deep paler you we swear "
-    "right fair proper dead gey ever showing shows show stays stay stayed remains keeps".split()
+    "right fair proper dead gey ever showing shows show stays stay stayed remains keeps glows "
+    "gleams burns shines blazes".split()
 )
 
 

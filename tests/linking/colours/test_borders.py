@@ -195,3 +195,22 @@ def test_lines_leaves_and_what_is_no_look(said: str, expected: set[str]) -> None
 )
 def test_what_a_colour_in_captions_is_of(said: str, expected: set[str]) -> None:
     assert caption_colours(said) == expected
+
+
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ("The centre glows orange.", {"centre orange"}),
+        ("It's ivory, and the eye's a speck of gold.", {"bloom ivory", "eye gold"}),
+        ("It has a speck of gold on each petal.", {"spots gold"}),
+        ("I've a mind to put it across something cream.", set()),
+        ("At first the picotee was green, but it's bleached out since.", set()),
+        (
+            "It's salmon with a darker blotch, which is where the salmon in all these comes from.",
+            {"bloom salmon"},
+        ),
+        ("And the foliage? Green, slightly bronzed at the margins.", {"leaf green", "leaf bronze"}),
+    ],
+)
+def test_what_it_is_one_of_and_where_it_comes_from(said: str, expected: set[str]) -> None:
+    assert colours(said) == expected
