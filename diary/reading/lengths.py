@@ -13,6 +13,7 @@ from diary.reading.numerals import Quantity, fraction, quantity, whole
 from diary.reading.vocabulary import Unit, Vocabulary
 
 _FILLERS = frozenset("about around roughly nearly of maybe say um er uh good full just".split())
+_BARE_LEADS = tuple((w,) for w in ("'s", "is", "'re", "about", "now", "at", "be", "was"))
 _GROWN = frozenset(
     "gone went grown grew shot jumped risen rose stretched swollen swelled crept up doubled "
     "expanded widened lengthened come on along opened bulked filled "
@@ -211,7 +212,8 @@ def _finish(
     if extra is not None and extra.value < 1 and not _unit(texts, extra.end, vocabulary):
         mm, i = mm + extra.value * unit.mm, extra.end
     elif i < len(texts) and unit.name in ("foot", "metre"):
-        rest = quantity(texts, i) if texts[i] != "one" else None  # "a four-foot one"
+        a_thing = texts[i] == "one" and tuple(texts[start - 1 : start]) not in _BARE_LEADS
+        rest = None if a_thing else quantity(texts, i)  # "a four-foot one"; but "it's one foot one"
         if rest is not None and unit.name == "foot" and 0 < rest.value < 12:
             inner = _unit(texts, rest.end, vocabulary)
             if inner is None or inner[0].name == "inch":

@@ -13,7 +13,9 @@ from diary.reading.spoken import amount_at
 
 _REACH = 16
 _SINGLE = frozenset({"single", "solitary", "lone", "sole", "lonely", "mere"})
-_LEADS = frozenset("and but only just with precisely exactly for of which then a mere yet".split())
+_LEADS = frozenset(
+    "and but only just with precisely exactly for of which then a mere yet these those the".split()
+)
 _GOT = frozenset("got have had has get raised kept own 've is are show see saw there".split())
 _LOSSES = frozenset(
     "rotted died damped perished failed vanished went never lost dud duds blind empty ate eaten "

@@ -100,7 +100,13 @@ def _holds(mentions: Mentions, noun: Found, amount: Quantity) -> bool:
         return False
     if noun.label == "count_cuttings":
         return _exist(mentions, amount, noun)
+    lead = mentions.talk.texts[max(0, amount.start - 4) : amount.start]
+    if any(lead[i : i + 2] in _WILL_BE and lead[i - 1 : i] != ("that",) for i in range(len(lead))):
+        return False  # "there'll be thirty heads by July"; not "that'll be seven heads, then"
     return not is_gone(mentions, noun, amount) and not is_asked(mentions, amount)
+
+
+_WILL_BE = tuple((w, be) for w in ("'ll", "will") for be in "be have carry hold make throw".split())
 
 
 def _count(noun: Found, amount: Quantity) -> Statement:

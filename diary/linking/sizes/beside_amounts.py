@@ -6,7 +6,7 @@
 
 from diary.linking.sizes.measured_nouns import COPULAS
 from diary.reading.mentions import Mentions
-from diary.reading.numerals import Quantity
+from diary.reading.numerals import Quantity, quantity
 from diary.reading.tokens import COMMA
 
 _PART_LEADS = frozenset("the its his her whole entire full way of each that this a".split())
@@ -37,7 +37,12 @@ def is_over(mentions: Mentions, end: int) -> bool:
 def _another_subject(mentions: Mentions, end: int) -> bool:
     """ "the head gets out to 12 | habit's nice and bushy": captions go on with another noun."""
     talk = mentions.talk
-    if talk.punctuated or talk.texts[end + 1 : end + 2] not in (("'s",), ("is",), ("are",)):
+    if talk.punctuated:
+        return False
+    heading = mentions.vocabulary.subjects.at(talk.texts, end)
+    if heading is not None and quantity(talk.texts, heading.end) is not None:
+        return heading.label != "nothing"  # "head ninety five | plant thirty three centimetres"
+    if talk.texts[end + 1 : end + 2] not in (("'s",), ("is",), ("are",)):
         return False
     return mentions.vocabulary.counted.at(talk.texts, end) is None
 

@@ -107,11 +107,29 @@ _COMPARATIVES = {
 }
 
 
+def _told_by_a_question(mentions: Mentions, length: Length) -> str:
+    """ "How tall? Well, the rule says twenty-one", "wider than that, call it thirty-one"."""
+    texts = mentions.talk.texts
+    low = max(0, length.start - _LOOK_BACK)
+    low = max([low, *(x.end for x in mentions.lengths_in(low, length.start))])
+    for i in range(length.start - 2, low - 1, -1):
+        if texts[i] == "how" and texts[i + 1] in _ASKED:
+            return _ASKED[texts[i + 1]]
+        if texts[i] in _COMPARATIVES and texts[i + 1 : i + 3] == ("than", "that"):
+            return _COMPARATIVES[texts[i]]
+    return ""
+
+
+_ASKED = {"tall": "tall", "high": "tall", "wide": "across", "broad": "across"}
+
+
 def _before(mentions: Mentions, length: Length) -> tuple[str, int]:
     talk = mentions.talk
     for i in range(max(0, length.start - 4), length.start - 1):
         if talk.texts[i] in _COMPARATIVES and talk.texts[i + 1] == "than":
             return _COMPARATIVES[talk.texts[i]], length.end  # "no taller than twenty"
+    if way := _told_by_a_question(mentions, length):
+        return way, length.end
     low = talk.sentence(length.start)[0]
     start = max(low, length.start - _LOOK_BACK)
     found = mentions.vocabulary.dimensions.find(talk.texts, start, length.start)

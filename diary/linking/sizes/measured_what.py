@@ -6,6 +6,7 @@ was measured last, and how large such a thing can be.
 
 from dataclasses import dataclass
 
+from diary.linking.sizes.beside_amounts import noun_right_before
 from diary.linking.sizes.carried_nouns import carried_over, topic
 from diary.linking.sizes.dimensions import dimension_of
 from diary.linking.sizes.measured_nouns import (
@@ -121,7 +122,7 @@ def _plausible(
         before = mentions.talk.texts[max(low, length.start - 6) : length.start]
         led = mentions.talk.texts[length.start - 1 : length.start] in (("a",), ("an",))
         of_a_thing = length.singular and (led or not _closes(mentions, length.end))
-        told = {"it", "she", "he"} & set(before) and not of_a_thing
+        told = {"it", "she", "he", "this"} & set(before) and not of_a_thing
         return ("plant", "tall") if told else ("", "unknown")
     return subject, dimension
 
@@ -193,6 +194,9 @@ def _subject(
     if dimension == "plant across":
         return "plant", "across"
     after = "" if near else named_after(mentions, end) or named_after(mentions, length.end)
+    at = max(end, length.end)
+    if mentions.talk.texts[at : at + 1] == ("on",) and noun_right_before(mentions, length.start):
+        after = ""  # "stalks about twenty centimetres on the flowers"
     if near or after:
         return near or after, dimension
     heading = titled(mentions, low, length.start)

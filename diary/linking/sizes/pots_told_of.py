@@ -14,7 +14,9 @@ _POTS = frozenset(
     "pot pots potted potting repot repotted repotting rootbound pan planter container".split()
 )
 _WITHIN = 14
-_ONES = frozenset("one it that this its the present old current new last a is 's was only".split())
+_ONES = frozenset(
+    "one it that this its the present old current new last a is 's was only of".split()
+)
 
 
 def is_pot(mentions: Mentions, length: Length) -> bool:

@@ -21,6 +21,8 @@ _INSTRUMENTS = frozenset(
     "ruler rule tape calipers callipers caliper calliper gauge measured measure measuring "
     "measurement measures paper guess guessed guessing sworn eye looks".split()
 )
+_GUESSES = frozenset("guessed thought expected sworn hoped feared reckoned wanted asked".split())
+_OTHER_WAY = frozenset("wider broader taller higher longer".split())
 _DOUBTS = frozenset("again closer nearer actually honestly truth fact exact exactly".split())
 _LEADS = frozenset(
     "did done let see wait hang hold sorry "
@@ -39,6 +41,9 @@ def looked_again(mentions: Mentions, amount: Quantity, previous: Length) -> bool
         return False  # "no, eighteen's the long way, it's fourteen wide"
     if mentions.vocabulary.dimensions.at(talk.texts, amount.end) is not None:
         return False
+    lead = talk.texts[max(previous.end, amount.start - 5) : amount.start]
+    if _GUESSES & set(lead) or _OTHER_WAY & set(talk.texts[previous.end : amount.start]):
+        return False  # "though I'd guessed fifty", "she's wider than that, call it thirty-one"
     over = is_over(mentions, amount.end) or no_other_thing(mentions, amount)
     if amount.start - previous.end > _REACH or not over:
         return False
@@ -59,7 +64,9 @@ def _another_thing(mentions: Mentions, low: int, at: int) -> bool:
     plants = any(r.cut is None for r in mentions.refs_in(low, at))
     if plants or vocabulary.counted.find(texts, low, at):
         return True
-    named = vocabulary.subjects.find(texts, low, at)
+    own = vocabulary.subjects.at(texts, low + (texts[low] in ("the", "that", "each")))
+    low = own.end if own is not None and mentions.talk.tokens[own.end - 1].mark else low
+    named = vocabulary.subjects.find(texts, low, at)  # not the flower of "forty, the flower"
     return any(f.label != "nothing" for f in named) or bool(mentions.lengths_in(low, at))
 
 

@@ -18,6 +18,8 @@ from tests.reading.said import values
         ("I sowed a dozen of those and only the two came up.", [12], [2]),
         ("Only three came up, out of, um, fifteen.", [15], [3]),
         ("I put fifteen seeds in and four came up and the slugs had two of them.", [15], [4]),
+        ("Nine seeds of that cross went in and these two are all I ever saw.", [9], [2]),
+        ("The seed was fourteen, of which nine showed.", [14], [9]),
         ("I sowed twelve seeds, and two rotted.", [12], []),
         ("I sowed twelve seeds in three pots.", [12], []),
     ],
@@ -37,6 +39,8 @@ def test_what_came_of_them(said: str, sown: list[int], up: list[int]) -> None:
         ("Number of heads six, number of buds seventeen.", "heads", [6]),
         ("Number of heads six, number of buds seventeen.", "buds", [17]),
         ("There were nine heads on him but I knocked two off, so there's seven now.", "heads", [7]),
+        ("There'll be thirty heads on that by July.", "heads", []),
+        ("That'll be seven heads, then.", "heads", [7]),
         ("Any heads? I never counted.", "heads", []),
     ],
 )

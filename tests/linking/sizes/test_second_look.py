@@ -58,3 +58,26 @@ def test_what_is_told_of_another_thing_is_no_second_look() -> None:
     said = "The flower is five centimetres, no blotch, and the head's six."
     assert values("bloom_diameter", said) == [50]
     assert values("head_diameter", said) == [60]
+
+
+@pytest.mark.parametrize(
+    ("said", "trait", "mm"),
+    [
+        ("It's forty-seven millimetres across, though I'd guessed fifty.", "bloom_diameter", 47),
+        ("Forty millimetres, the flower. No, forty-two, it was tilted.", "bloom_diameter", 42),
+        (
+            "She's twenty-six centimetres tall and wider than that, call it thirty-one.",
+            "plant_spread",
+            310,
+        ),
+        ("How tall? Well, let's see, the rule says twenty-one centimetres.", "plant_height", 210),
+        (
+            "The class won't have anything over thirty centimetres, and this is thirty-four.",
+            "plant_height",
+            340,
+        ),
+        ("It's one foot one.", "plant_height", 330.2),
+    ],
+)
+def test_guesses_questions_and_the_other_way(said: str, trait: str, mm: float) -> None:
+    assert values(trait, said) == [mm]
