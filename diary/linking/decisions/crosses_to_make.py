@@ -13,7 +13,7 @@ from diary.reading.mentions import Mentions, Ref
 
 _SOON = frozenset(
     "'ll will going shall be want today tonight tomorrow next afternoon evening spring summer "
-    "goes gets wants needs ready".split()
+    "goes gets wants needs ready fancy mean".split()
 )
 _JUST_NOW = frozenset(
     "'ve have today morning now just minute yesterday weekend monday tuesday wednesday thursday "
@@ -31,7 +31,7 @@ _GOING = frozenset("goes going go gets getting be is 's 'll will put dabbed bein
 _TIMES = tuple((word,) for word in "tomorrow tonight today next this".split())
 _DUSTING = frozenset(
     "dust dusting brush brushing dab dabbing cross crossing hit hitting pollinate pollinating "
-    "tickle tickling marry marrying mate mating pair pairing".split()
+    "tickle tickling marry marrying mate mating pair pairing put putting try trying".split()
 )
 _DUSTED = frozenset("dusted brushed dabbed crossed hit pollinated tickled married mated".split())
 _AROUND, _LEAD, _ON = 5, 6, 6

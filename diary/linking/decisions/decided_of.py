@@ -156,6 +156,8 @@ def thing_lately(mentions: Mentions, found: Found) -> bool:
     if low == 0 or found.start - low > _SUBJECT_REACH or talk.tokens[low - 1].mark in (STOP, QUERY):
         return False
     before = talk.clause(low - 1)[0]
+    if not talk.punctuated:
+        before = max(before, low - _THING_REACH)
     for i in range(before, min(before + 4, low)):
         thing = mentions.vocabulary.decision_things.at(talk.texts, i)
         shown = {"this", "that", "the", "my"} & set(talk.texts[before:i])
@@ -164,6 +166,7 @@ def thing_lately(mentions: Mentions, found: Found) -> bool:
     return False
 
 
+_THING_REACH = 5  # "the watering can's leaking that wants chucking"
 _THE_THING = frozenset({"it", "that", "this", "them", "those", "one"})
 _BESIDE = frozenset({"to", "beside", "behind", "below", "above", "before", "after", "by", "of"})
 _NEIGHBOURS = frozenset({"one", "ones", "plant", "seedling"})

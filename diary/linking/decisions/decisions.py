@@ -50,7 +50,6 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
         if taken & span or span <= unmeant.get(f.label, set()):
             continue
         words = talk.texts[f.start : f.end]
-        habits = mentions.scopes.habits(f.start, f.end)
         own = f.label in _BY_DENIAL and bool(_OWN_DENIAL & set(words))
         if f.label not in _BY_DENIAL and _OWN_DENIAL & set(words):
             continue
@@ -63,7 +62,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
                 taken |= span
                 kept.append(other)
             continue
-        firm = not only_perhaps(mentions, f) and Habit.HYPOTHETICAL not in habits
+        firm = not only_perhaps(mentions, f) and not _supposed(mentions, f)
         firm = firm and not under_condition(mentions, f)
         firm = firm or confirmed(mentions, f)
         taken |= span
@@ -122,6 +121,15 @@ def _only_wished(mentions: Mentions, found: Found) -> bool:
         for i in range(found.start, found.end)
         for scope in mentions.scopes.by_token[i]
         if scope.habit is Habit.WISH
+    )
+
+
+def _supposed(mentions: Mentions, found: Found) -> bool:
+    """ "if it's no better I'd bin it"; not "let's see if it does that twice"."""
+    return any(
+        scope.habit is Habit.HYPOTHETICAL and not found.start < scope.cue < found.end
+        for i in range(found.start, found.end)
+        for scope in mentions.scopes.by_token[i]
     )
 
 

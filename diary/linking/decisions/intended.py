@@ -112,7 +112,10 @@ def _told_as_past(mentions: Mentions, deed: Found, low: int, high: int) -> bool:
     will = [i for i in range(low, deed.start) if texts[i] in _WILL]
     around = (*range(max(will, default=low), deed.start), *range(deed.end, high))
     return any(
-        texts[i] in _PAST and texts[i - 1 : i] != ("be",) and texts[i + 1 : i + 2] not in _MINDED
+        texts[i] in _PAST
+        and not _EVERYTHING & set(texts[max(0, i - 3) : i])
+        and texts[i - 1 : i] != ("be",)
+        and texts[i + 1 : i + 2] not in _MINDED
         for i in around
     )
 
@@ -131,6 +134,7 @@ def _longest(found: Iterable[Found]) -> list[Found]:
 # "the compost's come up lovely": the thing, and no deed.
 _NOUN_LEADS = frozenset("the of some fresh potting more bag bags".split())
 _WILL = frozenset({"'ll", "will", "shall", "must"})
+_EVERYTHING = frozenset({"everything", "anything", "whatever"})  # "everything I've got"
 _MINDED = tuple((word,) for word in "decided settled resolved agreed promised up".split())
 _PAST = frozenset(
     "took had was were went gave came made set did got 've been said told bred used put "
