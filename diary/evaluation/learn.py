@@ -37,6 +37,7 @@ class Example:
     kind: str
     signs: tuple[str, ...]
     turns: bool
+    weight: float = 1.0
 
 
 def examples(lesson: Lesson) -> Iterator[Example]:
@@ -72,7 +73,7 @@ def examples(lesson: Lesson) -> Iterator[Example]:
         if word < lesson.since:
             continue
         kind, about = what_speaks(mentions, event, signs, leads, walk)
-        yield Example(kind=kind, signs=about, turns=here is not None)
+        yield Example(kind=kind, signs=about, turns=here is not None, weight=lesson.weight)
 
 
 def _fits(plant: Plant, ref: Ref | None) -> bool:
@@ -109,7 +110,7 @@ def learnt(shown: Iterable[Example]) -> dict[str, dict[str, float]]:
         table = DictVectorizer()
         rows = table.fit_transform([dict.fromkeys(one.signs, 1.0) for one in those])
         model = LogisticRegression(C=_STRENGTH, max_iter=5000)
-        model.fit(rows, [one.turns for one in those])
+        model.fit(rows, [one.turns for one in those], [one.weight for one in those])
         told = zip(table.get_feature_names_out(), model.coef_[0], strict=True)
         weights[kind] = {ALWAYS: round(float(model.intercept_[0]), 2)} | {
             sign: round(float(weight), 2) for sign, weight in told if abs(weight) >= _LEAST

@@ -43,6 +43,9 @@ class Signs:
         self._parent_tokens = {
             i for s in statements if s.trait.endswith("_parent") for i in range(s.start, s.end)
         }
+        self._looks = {
+            i for s in statements if not s.trait.endswith("_parent") for i in range(s.start, s.end)
+        }
         self._kinds = _kinds(mentions)
         self._full = [r.start for r in mentions.refs if r.cut is None]
         self._said: dict[str, list[int]] = {}
@@ -55,6 +58,10 @@ class Signs:
         }
         self._places = {s.number: n for n, s in enumerate(seedlings)}
         self._bred_from = frozenset(p for both in self._parents.values() for p in both)
+
+    def tells(self, at: int) -> bool:
+        """Whether a look or an amount is told at the token: "forty sown", "semi-double one"."""
+        return at in self._looks
 
     def of(self, ref: Ref, hand: InHand) -> tuple[str, ...]:
         """What speaks for or against a turn to the plant that is named, in full."""

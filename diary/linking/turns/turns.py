@@ -23,7 +23,7 @@ from diary.linking.turns.placed import stands_there
 from diary.linking.turns.signs import Signs
 from diary.linking.turns.unnumbered import unlabelled
 from diary.linking.turns.walk import FIRST_WORDS, Turn, Walk
-from diary.linking.turns.weighed import weighed
+from diary.linking.turns.weighed import BY_SIGNS, weighed
 from diary.reading.mentions import Mentions, Ref
 
 
@@ -39,6 +39,7 @@ def find_turns(heard: Heard) -> tuple[Turn, ...]:
         if x.operand.start - x.start <= _LIKENED_REACH
         for i in range(x.operand.start, x.operand.end)
     }
+    likened = frozenset(x.operand.start for x in likenesses if x.asserted)
     walk = Walk()
     passed: Ref | None = None
     numbered_to = 0
@@ -61,6 +62,8 @@ def find_turns(heard: Heard) -> tuple[Turn, ...]:
         else:
             turn = _unnumbered_turn(mentions, event, leads, taken, walk)
         turn = weighed(mentions, event, turn, signs, leads, taken, walk)
+        if turn is not None and turn.rule == BY_SIGNS and at in likened:
+            turn = None  # "what it puts me in mind of, and strongly, is Hobnail"
         if turn is None and ref is not None:
             passed = ref
         if turn is None or walk.current == turn.plant:

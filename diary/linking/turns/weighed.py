@@ -8,6 +8,7 @@ from diary.linking.document import Plant, PlantKind
 from diary.linking.turns.cut_short import completed, spelt_again
 from diary.linking.turns.events import Event, EventKind
 from diary.linking.turns.lead_ins import LeadIns
+from diary.linking.turns.listed import in_list
 from diary.linking.turns.openings import opening
 from diary.linking.turns.plant_named import plant_of
 from diary.linking.turns.signs import InHand, Signs
@@ -15,6 +16,7 @@ from diary.linking.turns.unnumbered import FAR_NUMBER, new_or_recalled, told_soo
 from diary.linking.turns.walk import Turn, Walk
 from diary.reading.mentions import Mentions, Ref
 
+BY_SIGNS = "a plant named as one that is turned to"
 ALWAYS = "always"  # the key of what is weighed in whatever the signs are
 _LIKELY = 0.5  # the signs alone turn the talk
 # Below these the signs speak against a turn that a rule makes.
@@ -44,6 +46,8 @@ def weighed(
     """The turn made at the place, where rules and signs are heard together."""
     kind, about = what_speaks(mentions, event, signs, leads, walk)
     share = chance(mentions.vocabulary.turn_signs[kind], about)
+    if by_rule is not None and event.ref is None and _still_telling(event, walk):
+        return by_rule  # "back to the pink one, the one with no label": which of them it is
     if by_rule is not None:
         named = kind in ("number", "name") and event.ref is not None
         score = _of(event.ref, share) if named and event.ref else by_rule.score
@@ -51,7 +55,8 @@ def weighed(
     if event.ref is None:
         return _unnumbered(mentions, event, share, leads, taken, walk)
     if event.ref.cut is not None:
-        return _cut(mentions, event.ref, share, leads, walk)
+        told = signs.tells(event.ref.start)
+        return None if told else _cut(mentions, event.ref, share, leads, walk)
     return _named(mentions, event.ref, share, leads)
 
 
@@ -71,12 +76,14 @@ def what_speaks(
 def _named(mentions: Mentions, ref: Ref, share: float, leads: LeadIns) -> Turn | None:
     if share < (_LIKELY if ref.on_record else _OFF_RECORD) or ref.score < _HEARD:
         return None
+    if in_list(mentions, ref):
+        return None  # "23-06, 23-11 and 23-40 I sowed as one lot"
     return Turn(
         at=opening(mentions, leads, leads.before(ref.start), ref.start),
         said=ref.start,
         plant=plant_of(mentions, ref),
         score=_of(ref, share),
-        rule="a plant named as one that is turned to",
+        rule=BY_SIGNS,
         runner_up=ref.runner_up,
         runner_up_score=ref.runner_up_score,
     )
@@ -103,8 +110,7 @@ def _unnumbered(
         return None
     if told_soon(mentions, event.at, leads, taken, FAR_NUMBER):
         return None
-    unnamed = walk.current is not None and walk.current.kind is PlantKind.UNNAMED
-    if unnamed and event.at - walk.turns[-1].said < _SAME_BREATH:
+    if _still_telling(event, walk):
         return None
     return Turn(
         at=leads.start_of(event.at, leads.move_near(event.at)),
@@ -113,6 +119,12 @@ def _unnumbered(
         score=round(0.9 * share, 3),
         rule="a plant shown without a number",
     )
+
+
+def _still_telling(event: Event, walk: Walk) -> bool:
+    """Whether a plant without a number has just been turned to, in the same breath."""
+    unnamed = walk.current is not None and walk.current.kind is PlantKind.UNNAMED
+    return unnamed and event.at - walk.turns[-1].said < _SAME_BREATH
 
 
 def _of(ref: Ref, share: float) -> float:

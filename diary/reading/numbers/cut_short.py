@@ -16,6 +16,8 @@ def cut_short(
     """The last part of a number: "105", "seventeen A", "C", "plant four"."""
     if at and talk.texts[at - 1] in _COUNTED_OFF and talk.texts[at] not in _LETTER_NAMES:
         return None
+    if at and talk.tokens[at - 1].word == talk.tokens[at].word and talk.texts[at - 1].isalpha():
+        return None  # the "double one" of "a semi-double one"
     suffixed = any(shape.suffixed for shape in system.shapes)
     if suffixed and not pieces and (letter := _letter_by_name(talk, at)):
         return NumberHeard(
