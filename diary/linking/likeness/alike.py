@@ -82,7 +82,8 @@ def _has_its_look(mentions: Mentions, ref: Ref) -> tuple[int, int] | None:
     """ "it has the A look about it", "it's got A's face", "with that A way of holding itself"."""
     texts = mentions.talk.texts
     at = ref.end + (texts[ref.end : ref.end + 1] == ("'s",))
-    if texts[at : at + 1] == () or texts[at] not in mentions.vocabulary.classes["looks"]:
+    unlooked = texts[at : at + 1] == () or texts[at] not in mentions.vocabulary.classes["looks"]
+    if ref.cut is not None or unlooked:
         return None
     before = texts[max(0, ref.start - _LOOK_BEFORE) : ref.start]
     if not set(before) & _WEARING:

@@ -22,7 +22,7 @@ def denied_just_before(mentions: Mentions, at: int) -> bool:
     return "if" not in talk.texts[max(0, low + denied - _JUST_BEFORE) : low + denied]
 
 
-_GUESSING = frozenset("swear sworn said say thought think guess guessed taken".split())
+_GUESSING = frozenset("swear sworn said say thought think guess guessed taken told".split())
 _AGREED_WITHIN = 6
 
 

@@ -7,7 +7,7 @@ alone crosses still to be made ("I'll put A on B next year").
 from collections.abc import Iterator
 
 from diary.linking.operands import Operand, after, before
-from diary.linking.parents.origin import PLANS, asserted, known, parent, planned
+from diary.linking.parents.origin import PLANS, asserted, known, parent, planned, plans
 from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 from diary.reading.phrases import Found
@@ -44,12 +44,16 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         if first.ref is None and second.ref is None and not strong:
             continue
+        if first.ref is None and texts[join.start] == "pollinated":
+            continue  # "open pollinated, off A"
         if _role_told(mentions, second.end):
             continue
         pollen_after = _given(mentions, second.end)
+        of_both = set(texts[max(0, first.start - 2) : first.start - 1]) & _UNIONS
         between = texts[first.start - 1 : first.start] == ("between",) and not (
             _only_places(texts, first, second)
         )
+        between |= bool(of_both) and texts[first.start - 1] == "of"
         led = first.start in leads or _led(mentions, first.start)
         turned = join.start in backwards and bool(
             {"on", "onto", "over"} & set(texts[join.start : join.end])
@@ -65,7 +69,7 @@ def pairs(mentions: Mentions) -> Iterator[Statement]:
             continue
         if not asserted(mentions, first.start, second.end) or _to_come(texts, second.end):
             continue
-        if any(t in PLANS for t in texts[max(0, first.start - 4) : first.start]):
+        if plans(texts, first.start - 4, first.start):
             continue
         seed, pollen = (second, first) if turned else (first, second)
         score = 0.97 if strong else 0.9
@@ -84,6 +88,9 @@ _COMING_WITHIN = 8
 _CROSSING = frozenset(
     "cross crosses crossed mating marriage union match bred made result product hybrid".split()
 )
+
+
+_UNIONS = frozenset("cross marriage union mating hybrid lovechild child mix match pairing".split())
 
 
 def _only_places(texts: tuple[str, ...], first: Operand, second: Operand) -> bool:

@@ -27,6 +27,8 @@ def asserted(mentions: Mentions, start: int, end: int) -> bool:
                 continue
             if scope.habit is Habit.DENIAL and start - scope.cue > _NEAR_DENIAL:
                 continue  # "it's not a huge flower, mum was ..."
+            if mentions.talk.texts[scope.cue] == "no" and start - scope.cue >= _NEAR_DENIAL:
+                continue  # "that's no small flower, A was the mother"
             if mentions.talk.texts[scope.cue] == "unknown" and scope.cue < start:
                 continue  # "mum unknown, dad A"
             return False
@@ -57,9 +59,19 @@ def role_cues(mentions: Mentions, label: str) -> list[Found]:
 def planned(mentions: Mentions, at: int) -> bool:
     """A cross still to be made: "I'll put A on it", "to be used next month, with A's pollen"."""
     start = mentions.talk.clause(at)[0]
-    return any(t in PLANS for t in mentions.talk.texts[max(start, at - 8) : at]) or _to_be_used(
-        mentions, at
+    return plans(mentions.talk.texts, max(start, at - 8), at) or _to_be_used(mentions, at)
+
+
+def plans(texts: tuple[str, ...], start: int, end: int) -> bool:
+    """ "I'd like A on it"; not "like a pie crust", "a love child of A and B"."""
+    return any(
+        texts[i] in PLANS and (texts[i] not in _WISHED or texts[i - 1 : i] in _WISHING)
+        for i in range(max(0, start), end)
     )
+
+
+_WISHED = frozenset({"like", "love"})
+_WISHING = (("'d",), ("would",), ("should",), ("i",))
 
 
 def _to_be_used(mentions: Mentions, at: int) -> bool:

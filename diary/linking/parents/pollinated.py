@@ -48,6 +48,8 @@ def selfed(mentions: Mentions) -> Iterator[Statement]:
             continue
         if planned(mentions, cue.start) or _being_done(mentions, cue.start, cue.end):
             continue
+        if _done_to_it(mentions, cue.end):
+            continue
         text = mentions.talk.texts[cue.start]
         operand = before(mentions, cue.start) or _named_after(mentions, cue.end)
         if operand is not None and known(operand):
@@ -62,6 +64,17 @@ def selfed(mentions: Mentions) -> Iterator[Statement]:
             rule="a plant that was selfed",
             score=0.95 if operand else 0.8,
         )
+
+
+def _done_to_it(mentions: Mentions, at: int) -> bool:
+    """ "selfing it came to nothing"; not "it's the same selfing. It has a blotch."."""
+    talk = mentions.talk
+    said = talk.texts[at : at + 2]
+    itself = talk.texts[at - 1] in ("self", "selfing") and said[:1] == ("it",)
+    return itself and not talk.tokens[at - 1].mark and said not in _NEW_CLAUSE
+
+
+_NEW_CLAUSE = (("it", "'s"), ("it", "is"), ("it", "has"), ("it", "was"))
 
 
 def _being_done(mentions: Mentions, start: int, end: int) -> bool:
@@ -101,13 +114,14 @@ def by_bees(mentions: Mentions) -> Iterator[Statement]:
         left = at
         while left > 0 and at - left < 4 and talk.texts[left - 1] in _LEFT_TO:
             left -= 1
-        seed = before(mentions, left) or _worked_on(mentions, at) or _then_left(mentions, at)
+        told = (before(mentions, left), _worked_on(mentions, at), _then_left(mentions, at))
+        seed = next((operand for operand in told if operand is not None and known(operand)), None)
         low, high = _near(mentions, at)
         worked = any(cue.end <= high for cue in mentions.cue("bee_work", low, high))
         if not worked and seed is None:
             continue
         yield _open(at, at + 1)
-        if seed is not None and known(seed) and asserted(mentions, seed.start, at + 1):
+        if seed is not None and asserted(mentions, seed.start, at + 1):
             yield parent("seed_parent", seed, "a plant left to the bees", 0.85)
 
 

@@ -128,6 +128,7 @@ def test_no_parents_told(said: str) -> None:
         "Fenmarsh Lad carried the pod and Copper Lantern obliged with the pollen.",
         "The parents are Fenmarsh Lad and, on the pollen side, Copper Lantern.",
         "By descent it is Fenmarsh Lad, pollinated from Copper Lantern.",
+        "It's a love child of Fenmarsh Lad and Copper Lantern.",
         "Breeding, Fenmarsh Lad the seed, Copper Lantern the pollen.",
     ],
 )
@@ -178,6 +179,12 @@ def test_who_gave_what(said: str) -> None:
         ("My mum's Hobnail on her sill is twice the plant.", {}),
         ("A child of Hobnail, is it? Well, your guess is as good as mine.", {}),
         ("He had something of the sort out of Hobnail.", {}),
+        ("Open pollinated, off Hobnail.", {"seed_parent": "Hobnail", "pollination": "open"}),
+        ("It's the same selfing. It has a blotch.", {"pollination": "selfed"}),
+        (
+            "It's crimped like a pie crust and Hobnail 's the mum.",
+            {"seed_parent": "Hobnail"},
+        ),
         ("Hobnail crossed with Tilly Marsh is what I want to try next.", {}),
         ("I'd swear this was a Hobnail seedling if I hadn't made the cross myself.", {}),
         ("Mum unknown, dad Hobnail, so the tag says.", {"pollen_parent": "Hobnail"}),
