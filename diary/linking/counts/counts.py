@@ -51,9 +51,9 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
         n for n in _longest(mentions.phrases(mentions.vocabulary.counted)) if n.label != "seeds"
     ]
     uncounted: list[Found] = []
-    for noun in nouns:
+    for previous, noun in zip([None, *nouns], nouns, strict=False):
         amount = (
-            _heading(mentions, noun, nouns)
+            _heading(mentions, noun, previous)
             or _amount_before(mentions, noun)
             or asked_after(mentions, noun)
             or counted_after(mentions, noun)
@@ -77,12 +77,11 @@ def find_counts(mentions: Mentions) -> tuple[Statement, ...]:
     return tuple(recounted(mentions, [*found, *seeds], doubted))
 
 
-def _heading(mentions: Mentions, noun: Found, nouns: list[Found]) -> Quantity | None:
+def _heading(mentions: Mentions, noun: Found, previous: Found | None) -> Quantity | None:
     """The figure after a heading, and after the last of a row of headings."""
-    last = nouns.index(noun)
-    row = nouns[last - 1 : last]
     headed = is_heading(mentions, noun)
-    follows = bool(row) and noun.start - row[0].end <= 4 and is_heading(mentions, row[0])
+    near = previous is not None and noun.start - previous.end <= 4
+    follows = near and previous is not None and is_heading(mentions, previous)
     if not (headed or follows) or noun.end >= len(mentions.talk.texts):
         return None
     return amount_at(mentions.talk, noun.end)

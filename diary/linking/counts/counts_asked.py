@@ -54,7 +54,7 @@ def is_heading(mentions: Mentions, noun: Found) -> bool:
         return False
     if texts[noun.start - 2 : noun.start] in (("number", "of"), ("count", "of")):
         return True
-    at = amount.end
+    at = amount.end  # captions: "buds nine" after "heads four"
     at += 2 * (texts[at : at + 2] == ("number", "of"))
     following = mentions.vocabulary.counted.at(texts, at)
     return following is not None and amount_at(mentions.talk, following.end) is not None

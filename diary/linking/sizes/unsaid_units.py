@@ -50,7 +50,8 @@ def without_unit(mentions: Mentions, lengths: list[Length]) -> list[Length]:
     taken = {i for x in lengths for i in range(x.start, x.end)}
     pots = [x for x in lengths if of_a_pot(mentions, x)]
     units = units_heard(mentions, taken, {i for x in pots for i in range(x.start, x.end)})
-    lengths = [x for x in lengths if x not in pots]
+    potted = {x.start for x in pots}
+    lengths = [x for x in lengths if x.start not in potted]
     found: list[Length] = []
     at = 0
     for amount in _amounts(mentions, taken):
