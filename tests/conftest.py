@@ -1,10 +1,19 @@
-"""With DIARY_NO_SKIPS set, a skipped test fails: `.ci/run` has installed what is needed."""
+"""With DIARY_NO_SKIPS set, a skipped test fails: `.ci/run` has installed what is needed.
+
+Property tests draw the same examples on every run, so that a commit that passed passes again;
+`pytest --hypothesis-profile soak` looks for new ones.
+"""
 
 import os
 from collections.abc import Generator
 from typing import Any
 
 import pytest
+from hypothesis import settings
+
+settings.register_profile("repeatable", derandomize=True)
+settings.register_profile("soak", max_examples=5000)
+settings.load_profile("repeatable")
 
 NO_SKIPS = bool(os.environ.get("DIARY_NO_SKIPS"))
 

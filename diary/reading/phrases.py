@@ -52,7 +52,7 @@ class PhraseBook:
         stop = len(texts) if end is None else min(end, len(texts))
         found: list[Found] = []
         one, two = self._by_one, self._by_two
-        for at in range(start, stop):
+        for at in range(max(start, 0), stop):
             if texts[at] not in one and tuple(texts[at : at + 2]) not in two:
                 continue
             best = self._longest(texts, at, stop)

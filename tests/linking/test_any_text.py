@@ -116,7 +116,7 @@ def _labels(table: str) -> tuple[str, ...]:
     return tuple(data["words" if table == "colours" else table])
 
 
-_PATIENT = settings(deadline=None, max_examples=100, suppress_health_check=[HealthCheck.too_slow])
+_PATIENT = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 
 @_PATIENT
@@ -146,3 +146,8 @@ def test_any_text_with_any_format_of_number_gives_a_sound_document(
 @pytest.mark.parametrize("digit", ["²", "①", "4²"])
 def test_odd_digits_give_a_sound_document(digit: str) -> None:
     _check(said(f"This is {digit} and it is pink."), on_record(), None)
+
+
+@pytest.mark.parametrize("size", ["1/2 0 inches", "0 0 mm", "1/0 inch", "0 to 0 cm across"])
+def test_sizes_of_nothing_give_a_sound_document(size: str) -> None:
+    _check(said(f"This is 23-04. {size}"), on_record(), None)

@@ -229,8 +229,8 @@ def _another_than_this(mentions: Mentions, colour: ColourHeard) -> bool:
     for i in range(colour.end, stop - 1):
         if talk.texts[i] == "this" and not talk.between(colour.start, i, (STOP, QUERY)):
             i += 1 + (talk.texts[i + 1] in ("one", "fella", "lad", "girl", "lass"))
-            told = talk.texts[i] in ("is", "'s", "has", "came", "comes", "come")
-            return told and bool(mentions.colours_in(i, i + 9))
+            told = set(talk.texts[i : i + 1]) & {"is", "'s", "has", "came", "comes", "come"}
+            return bool(told) and bool(mentions.colours_in(i, i + 9))
     return False
 
 

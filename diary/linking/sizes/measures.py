@@ -15,6 +15,7 @@ from diary.linking.statement import Statement
 from diary.reading.mentions import Mentions
 
 _SAME_SIZE_WORDS, _LOOKED_WITHIN = 16, 24
+_LEAST_MM = 0.1  # "nought millimetres" measures nothing
 # "six centimetres and a bit; on the callipers it's sixty-three millimetres"
 _INSTRUMENTS = frozenset("calipers callipers ruler rule tape gauge exactly exact precise".split())
 
@@ -37,9 +38,8 @@ def find_measurements(mentions: Mentions) -> tuple[Statement, ...]:
             measured.append(m)
     kept = sizes_again(mentions, _settled(mentions, measured))
     coins = _coins(mentions)
-    return tuple(
-        sorted([*(_statement(mentions, m) for m in kept if m.trait), *coins], key=lambda s: s.start)
-    )
+    sizes = (_statement(mentions, m) for m in kept if m.trait and m.length.mm >= _LEAST_MM)
+    return tuple(sorted([*sizes, *coins], key=lambda s: s.start))
 
 
 def _score(m: Measured) -> float:

@@ -70,7 +70,7 @@ def put_right_after(mentions: Mentions, amount: Quantity, later: list[UnitHeard]
         return None
     right = following[0]
     unit = next((h.unit for h in later if right.start < h.at < right.end), None)
-    if unit is None or not 0.5 <= amount.value * unit.mm / right.mm <= 2:
+    if unit is None or not 0.5 * right.mm <= amount.value * unit.mm <= 2 * right.mm:
         return None
     return unit if mends_in(mentions, amount.end, right.start) else None
 

@@ -93,7 +93,7 @@ def _pointing(mentions: Mentions, at: int) -> Pointing | None:
         reach = range(at + 1, min(at + 2 + _MOST, stop))
         end = next((i for i in reach if talk.texts[i] in _HEADS or talk.texts[i] == "again"), -1)
         end += 1
-        if end == 0 and returning:
+        if end == 0 and returning and at + 2 <= stop:
             end = at + 2  # "one more word on the apricot"
         if end == 0 or any(talk.tokens[i].mark for i in range(at, end - 1)):
             return None
