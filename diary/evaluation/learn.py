@@ -22,7 +22,8 @@ from diary.linking.turns.events import events
 from diary.linking.turns.lead_ins import lead_ins
 from diary.linking.turns.signs import Signs
 from diary.linking.turns.walk import FIRST_WORDS, Turn, Walk
-from diary.linking.turns.weighed import ALWAYS, what_speaks
+from diary.linking.turns.weighed import what_speaks
+from diary.linking.weights import ALWAYS
 from diary.reading.mentions import Mentions, Ref
 from diary.reading.vocabulary import load_vocabulary
 
@@ -123,14 +124,18 @@ def written(weights: Mapping[str, Mapping[str, float]]) -> bytes:
     return msgspec.json.format(msgspec.json.encode(weights, order="sorted"), indent=1) + b"\n"
 
 
-def main(places: Sequence[str]) -> None:
-    """Learn from all the places hold and print the file."""
-    paths = [
+def paths_of(places: Iterable[str]) -> list[Path]:
+    """The files that the places name, those of a folder in order."""
+    return [
         path
         for place in map(Path, places)
         for path in (sorted(place.glob("*.json")) if place.is_dir() else [place])
     ]
-    every = (lesson for path in paths for lesson in lessons(path))
+
+
+def main(places: Sequence[str]) -> None:
+    """Learn from all the places hold and print the file."""
+    every = (lesson for path in paths_of(places) for lesson in lessons(path))
     sys.stdout.buffer.write(written(learnt(one for lesson in every for one in examples(lesson))))
 
 

@@ -22,7 +22,7 @@ from diary.reading.vocabulary import Vocabulary
 from diary.speech.transcript import Transcript
 
 # Raised whenever the same words would give another reading.
-READER_VERSION = "5"
+READER_VERSION = "6"
 
 
 # What is hardly ever misheard in talk about other things.

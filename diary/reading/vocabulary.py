@@ -114,6 +114,7 @@ class Vocabulary:
     parent_cues: PhraseBook  # label: "seed_parent before", ...
     trade: TradeWords  # rightly spelt, to be told by sound
     turn_signs: Mapping[str, Mapping[str, float]]  # what is turned to: a sign and its weight
+    decision_signs: Mapping[str, Mapping[str, float]]  # a sign and its weight for each decision
     classes: Mapping[str, frozenset[str]]  # class -> its words, those of two words left out
 
 
@@ -165,6 +166,7 @@ def _load(folder: Path | None) -> Vocabulary:
     return Vocabulary(
         classes=single,
         turn_signs=weights_of("turn_signs"),
+        decision_signs=weights_of("decision_signs"),
         trade=trade_words(
             data["trade_words"]["said"],
             data["trade_words"].get("twins", {}),

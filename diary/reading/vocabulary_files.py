@@ -40,7 +40,7 @@ def with_classes(value: Any, classes: Mapping[str, str], where: str) -> Any:
 
 
 def weights_of(name: str) -> dict[str, dict[str, float]]:
-    """A shipped file of weights that were learnt: kind, sign, weight."""
+    """A shipped file of weights that were learnt: kind and sign, or sign and kind."""
     shipped = resources.files("diary.data").joinpath(f"{name}.json").read_text(encoding="utf-8")
     return msgspec.json.decode(shipped, type=dict[str, dict[str, float]])
 

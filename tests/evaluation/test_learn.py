@@ -7,7 +7,7 @@ import pytest
 
 from diary.evaluation.learn import Example, examples, learnt, main, written
 from diary.evaluation.lessons import lessons
-from diary.linking.turns.weighed import ALWAYS, chance
+from diary.linking.weights import ALWAYS, chance
 from diary.reading.vocabulary import load_vocabulary
 
 GOLD = Path(__file__).parents[1] / "gold"

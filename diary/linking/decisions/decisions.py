@@ -21,6 +21,7 @@ from diary.linking.decisions.undecided import (
     followed,
     under_condition,
 )
+from diary.linking.decisions.weighed import weighed
 from diary.linking.decisions.whole_clauses import in_one_word, is_a_whole_clause
 from diary.linking.statement import Statement
 from diary.reading.habits.scope import Habit
@@ -85,7 +86,7 @@ def find_decisions(mentions: Mentions) -> tuple[Statement, ...]:
     kept += find_refused(mentions, kept)
     kept += find_intended(mentions, kept)
     kept += find_judged_later(mentions, kept)
-    return tuple(sorted(kept, key=lambda s: s.start))
+    return tuple(weighed(mentions, kept))
 
 
 def _not_meant(mentions: Mentions, found: Found) -> bool:

@@ -8,6 +8,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from diary.linking.kinds_of_words import kinds_of_words
 from diary.linking.statement import Statement
 from diary.linking.turns.events import Event
 from diary.linking.turns.lead_ins import LeadIns
@@ -46,7 +47,7 @@ class Signs:
         self._looks = {
             i for s in statements if not s.trait.endswith("_parent") for i in range(s.start, s.end)
         }
-        self._kinds = _kinds(mentions)
+        self._kinds = kinds_of_words(mentions)
         self._full = [r.start for r in mentions.refs if r.cut is None]
         self._said: dict[str, list[int]] = {}
         for ref in mentions.refs:
@@ -245,18 +246,3 @@ def _step(figure: int, *steps: int) -> str:
     """The figure, as coarse as the steps: "under 4", "8 or more"."""
     n = bisect_right(steps, figure)
     return f"under {steps[n]}" if n < len(steps) else f"{steps[-1]} or more"
-
-
-def _kinds(mentions: Mentions) -> dict[int, str]:
-    """Words that stand for a kind of thing, by their token."""
-    kinds: dict[int, str] = {}
-    for ref in mentions.refs:
-        kinds |= dict.fromkeys(range(ref.start, ref.end), "NUMBER" if ref.is_number else "NAME")
-    for kind, found in (
-        ("COLOUR", mentions.colours),
-        ("PART", mentions.parts),
-        ("LENGTH", mentions.lengths),
-    ):
-        for one in found:
-            kinds = dict.fromkeys(range(one.start, one.end), kind) | kinds
-    return kinds

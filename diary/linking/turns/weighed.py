@@ -1,8 +1,6 @@
 """What speaks for and against a turn, weighed: the rules have one voice, the signs another."""
 
-from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from math import exp
 
 from diary.linking.document import Plant, PlantKind
 from diary.linking.turns.cut_short import completed, spelt_again
@@ -14,10 +12,10 @@ from diary.linking.turns.plant_named import plant_of
 from diary.linking.turns.signs import InHand, Signs
 from diary.linking.turns.unnumbered import FAR_NUMBER, new_or_recalled, told_soon
 from diary.linking.turns.walk import Turn, Walk
+from diary.linking.weights import chance
 from diary.reading.mentions import Mentions, Ref
 
 BY_SIGNS = "a plant named as one that is turned to"
-ALWAYS = "always"  # the key of what is weighed in whatever the signs are
 _LIKELY = 0.5  # the signs alone turn the talk
 # Below these the signs speak against a turn that a rule makes.
 _DOUBTED = {"number": 0.25, "name": 0.2, "cut": 0.3, "unnumbered": 0.25}
@@ -26,12 +24,6 @@ _OFF_RECORD = 0.65  # a number that is not on record needs more
 _CUT = 0.6  # one that is cut short too
 _UNLABELLED = 0.75  # a label that is said to be missing
 _SAME_BREATH = 26
-
-
-def chance(weights: Mapping[str, float], signs: Iterable[str]) -> float:
-    """The chance, 0..1, of a turn: the logistic function of the weights of its signs."""
-    total = weights[ALWAYS] + sum(weights.get(sign, 0.0) for sign in set(signs))
-    return 1 / (1 + exp(-max(-30.0, min(30.0, total))))
 
 
 def weighed(

@@ -215,8 +215,8 @@ def _width_cost(digits: str, low: int, high: int, shape: Shape, group: int) -> f
     """What it costs to take the digits for the group; None where they do not fit."""
     bare = digits.lstrip("0") or "0"
     if shape.padded[group]:
-        if len(digits) == low:
-            return 0.0
+        if len(digits) == low or (low < len(digits) <= high and digits[0] != "0"):
+            return 0.0  # 24/117, where there is a 24/09 too
         return _MISSING_ZERO if len(digits) < low else None
     if low == 4:
         return 0.0 if len(digits) == 4 else _SHORT_YEAR if len(digits) == 2 else None

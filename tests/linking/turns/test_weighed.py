@@ -3,7 +3,7 @@
 import pytest
 from scipy.special import expit
 
-from diary.linking.turns.weighed import ALWAYS, chance
+from diary.linking.weights import ALWAYS, chance
 from tests.reading.said import on_record, read
 
 REGISTER = on_record(
