@@ -14,5 +14,6 @@ def kinds_of_words(mentions: Mentions) -> dict[int, str]:
         ("LENGTH", mentions.lengths),
     ):
         for one in found:
-            kinds = dict.fromkeys(range(one.start, one.end), kind) | kinds
+            for i in range(one.start, one.end):
+                kinds.setdefault(i, kind)
     return kinds

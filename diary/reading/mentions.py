@@ -94,19 +94,13 @@ class Mentions:
         ]
         if never is None:
             return found
-        exceptions = [
-            (e.start, e.end, e.label)
+        meant_otherwise = {
+            (e.label, end)
             for e in never.find(texts)
             if not self.talk.between(e.start, e.end - 1, (STOP, QUERY, COMMA))
-        ]
-        return [
-            f
-            for f in found
-            if not any(
-                f.label == label and f.start < end and start < f.end <= end
-                for start, end, label in exceptions
-            )
-        ]
+            for end in range(e.start + 1, e.end + 1)
+        }
+        return [f for f in found if (f.label, f.end) not in meant_otherwise]
 
     def _within_marks(self, book: PhraseBook, found: Found) -> Found | None:
         """The phrase, or the longest of its label that runs over no mark: "one more year."

@@ -32,13 +32,7 @@ def corrected(mentions: Mentions, ref: Ref, leads: LeadIns, taken: set[int], wal
     ):
         return False
     plant = Plant(kind=PlantKind.SEEDLING, number=ref.title, on_record=ref.on_record)
-    walk.turns = (
-        *walk.turns[:-1],
-        replace(last, plant=plant, said=ref.start, rule="a number corrected"),
-    )
-    walk.current = plant
-    walk.shown = (*walk.shown[:-1], (plant, last.at))
-    walk.numbers = (*walk.numbers[:-1], ref.title)
+    walk.mend_last(replace(last, plant=plant, said=ref.start, rule="a number corrected"))
     return True
 
 

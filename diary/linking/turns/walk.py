@@ -43,21 +43,33 @@ class Walk:
     unnamed: tuple[tuple[Plant, frozenset[str]], ...] = ()
     shown: tuple[tuple[Plant, int], ...] = ()  # plants with the token of their turn
     turns: tuple[Turn, ...] = ()
+    titles: frozenset[str] = frozenset()  # of the plants turned to
     told: dict[int, frozenset[str]] = field(default_factory=dict)  # words of each finished turn
 
     def turn_to(self, turn: Turn, words: tuple[str, ...]) -> None:
         """Go on to the plant; `words` are the first said of it."""
         self.turns = (*self.turns, turn)
         self.current = turn.plant
+        self.titles |= {turn.plant.title}
         self.shown = (*self.shown, (turn.plant, turn.at))
         if turn.plant.number:
             self.numbers = (*self.numbers, turn.plant.number)
         if turn.plant.kind is PlantKind.UNNAMED and all(p != turn.plant for p, _ in self.unnamed):
             self.unnamed = (*self.unnamed, (turn.plant, telling_words(words)))
 
+    def mend_last(self, turn: Turn) -> None:
+        """Put another numbered plant in the place of the last one."""
+        assert turn.plant.number is not None
+        self.turns = (*self.turns[:-1], turn)
+        self.titles = frozenset(one.plant.title for one in self.turns)
+        self.current = turn.plant
+        self.shown = (*self.shown[:-1], (turn.plant, turn.at))
+        self.numbers = (*self.numbers[:-1], turn.plant.number)
+
     def forget_last(self) -> None:
         """Take back the last turn, to a plant without a number seen for the first time."""
         self.turns, self.shown = self.turns[:-1], self.shown[:-1]
+        self.titles = frozenset(turn.plant.title for turn in self.turns)
         self.unnamed = self.unnamed[:-1]
         self.current = self.turns[-1].plant if self.turns else None
 

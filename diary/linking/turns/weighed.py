@@ -128,6 +128,4 @@ def in_hand(walk: Walk) -> InHand:
     if not walk.turns:
         return InHand()
     last = walk.turns[-1]
-    return InHand(
-        title=last.plant.title, at=last.at, shown=frozenset(t.plant.title for t in walk.turns)
-    )
+    return InHand(title=last.plant.title, at=last.at, shown=walk.titles)
